@@ -1,0 +1,76 @@
+// command/book_view.h: a book as an asking command sees it: loaded once, inside a horizon, reckoned
+// as of a day. The spine of every asking command.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "command/command.h"
+#include "reckon/due.h"
+#include "reckon/histories.h"
+#include "reckon/ready.h"
+#include "reckon/standing.h"
+#include "report/sheet.h"
+
+namespace command {
+
+// The record's own settings, from its first entry.
+struct Settings {
+  std::string record_name;
+  quantity::TenthsRule tenths = quantity::TenthsRule::half_up;
+  std::int64_t review_days = 30;
+};
+
+// Everything that answers rest on. Members point into one another, so it is not moved.
+struct BookView {
+  std::vector<logbook::Entry> entries;
+  logbook::Horizon horizon;
+  quantity::Day as_of;
+  quantity::Day today;
+  Settings settings;
+  reckon::Standing standing;
+  std::optional<reckon::Histories> early;  // work before the day's flights where nothing tells
+  std::optional<reckon::Histories> late;   // only if an order within a day is ambiguous
+  std::string own_base;
+
+  // The reckoning that most figures are shown from.
+  const reckon::Histories& histories() const { return *early; }
+  report::Sheet sheet() const;
+  // The due list with the harsher of both orders; the lives likewise.
+  std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,
+                                const reckon::Soon& soon = {}) const;
+  std::vector<reckon::Item> lives() const;
+  reckon::Ready ready(const logbook::Aircraft& aircraft, const reckon::Trip& trip) const;
+};
+
+// A sentence that says why the question cannot be answered, with its exit code.
+struct Unanswerable {
+  std::string sentence;
+  ExitCode code = typed_wrongly;
+};
+
+// Opens the book, reads the options --as-of, --known, --known-on, loads and reckons.
+std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, World& world);
+
+// The reckoning of entries at hand, as of a day: for the receipt after an entry.
+std::unique_ptr<BookView> view_of(std::vector<logbook::Entry> entries, quantity::Day as_of,
+                                  quantity::Day today);
+
+Settings settings_of(const std::vector<logbook::Entry>& entries);
+// The day in the record's world: a record begun for tests has a fixed clock.
+void take_the_record_clock(const std::vector<logbook::Entry>& entries, World& world);
+
+// Finds what a person means by a name: "ZZ-KIT", "E-1001", "disc T1-77", "engine TS-40 E-1001".
+std::variant<logbook::Thing, Unanswerable> find_thing(const BookView& view,
+                                                      const std::string& name);
+std::variant<logbook::Aircraft, Unanswerable> find_aircraft(const BookView& view,
+                                                            const std::string& name);
+
+// Writes the answer in the form asked for, and gives the exit code.
+ExitCode say_answer(const report::Answer& answer, const Typed& typed, World& world);
+ExitCode say_unanswerable(const Unanswerable& why, World& world);
+
+}  // namespace command

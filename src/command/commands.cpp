@@ -1,0 +1,30 @@
+#include "command/commands.h"
+
+namespace command {
+
+namespace {
+
+const Command* const recording[] = {&say_command, &read_command, &correct_command,
+                                    &strike_command};
+const Command* const asking[] = {&ready_command, &due_command,     &lives_command,
+                                 &trend_command, &history_command, &why_command};
+const Command* const caring[] = {&new_command, &check_command, &rebuild_command};
+
+const Group all[] = {{"Log a flight, a reading or work", recording},
+                     {"Ask what the record says", asking},
+                     {"Look after the book", caring}};
+
+}  // namespace
+
+std::span<const Group> groups() { return all; }
+
+const Command* find_command(std::string_view name) {
+  for (const Group& group : groups()) {
+    for (const Command* command : group.commands) {
+      if (command->name == name) return command;
+    }
+  }
+  return nullptr;
+}
+
+}  // namespace command

@@ -1,0 +1,102 @@
+// How a book is opened for a question: which day, which horizon.
+#include <algorithm>
+
+#include "command/book_view.h"
+#include "sentence/frame.h"
+#include "store/book.h"
+#include "text/pieces.h"
+#include "words/words.h"
+
+namespace command {
+
+namespace {
+
+using Refusal = std::optional<Unanswerable>;
+
+struct Asked {
+  quantity::Day as_of;
+  std::optional<logbook::Horizon> horizon;
+};
+
+std::variant<quantity::Day, Unanswerable> read_option_day(const Typed& typed,
+                                                          std::string_view option) {
+  const std::string text = *typed.text(option);
+  const auto day = quantity::read_day(text);
+  if (day.is_read()) return day.value();
+  return Unanswerable{"\"" + text + "\" is no day. Write it like 2026-03-04.", typed_wrongly};
+}
+
+// "K7QXM-130" of a writer whose entries are in the book.
+std::optional<logbook::Head> read_head(const std::string& word,
+                                       const std::vector<logbook::Entry>& entries) {
+  const auto hyphen = word.rfind('-');
+  if (hyphen == std::string::npos) return std::nullopt;
+  const auto number = quantity::read_whole(word.substr(hyphen + 1));
+  if (!number.is_read()) return std::nullopt;
+  for (const logbook::Entry& entry : entries) {
+    if (sentence::say_writer(entry.id.writer).starts_with(word.substr(0, hyphen))) {
+      return logbook::Head{entry.id.writer, number.value()};
+    }
+  }
+  return std::nullopt;
+}
+
+std::variant<logbook::Horizon, Unanswerable> read_horizon(
+    const std::string& text, const std::vector<logbook::Entry>& entries) {
+  logbook::Horizon horizon;
+  for (const std::string_view piece : text::split(text, ' ')) {
+    if (piece.empty()) continue;
+    const std::string word(piece);
+    const auto head = read_head(word, entries);
+    if (!head) {
+      return Unanswerable{"\"" + word + "\" names no base of this book. Write the horizon as it " +
+                              "stands at the head of a sheet, like \"K7QXM-130\".",
+                          typed_wrongly};
+    }
+    horizon.push_back(*head);
+  }
+  return horizon;
+}
+
+// Fills asked from the options; a refusal says what was wrong with them.
+Refusal read_options(const Typed& typed, const World& world, const store::Book& book,
+                     Asked& asked) {
+  if (typed.has("--as-of")) {
+    const auto day = read_option_day(typed, "--as-of");
+    if (const auto* wrong = std::get_if<Unanswerable>(&day)) return *wrong;
+    asked.as_of = std::get<quantity::Day>(day);
+  }
+  if (asked.as_of > world.today) {
+    return Unanswerable{quantity::say(asked.as_of) + " has not happened yet: today is " +
+                            quantity::say(world.today) + ". timeworn due --within looks ahead.",
+                        typed_wrongly};
+  }
+  if (typed.has("--known")) {
+    auto horizon = read_horizon(*typed.text("--known"), book.entries(std::nullopt));
+    if (auto* wrong = std::get_if<Unanswerable>(&horizon)) return *wrong;
+    asked.horizon = std::get<logbook::Horizon>(std::move(horizon));
+  } else if (typed.has("--known-on")) {
+    const auto day = read_option_day(typed, "--known-on");
+    if (const auto* wrong = std::get_if<Unanswerable>(&day)) return *wrong;
+    asked.horizon = book.known_on(std::get<quantity::Day>(day));
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, World& world) {
+  const store::Book book = store::Book::open(world.book_path, store::Access::read,
+                                             {world.now, world.state_folder, std::nullopt});
+  Asked asked;
+  auto entries = book.entries(std::nullopt);
+  take_the_record_clock(entries, world);
+  asked.as_of = world.today;
+  if (auto refusal = read_options(typed, world, book, asked)) return *refusal;
+  if (asked.horizon) entries = book.entries(asked.horizon);
+  auto view = view_of(std::move(entries), asked.as_of, world.today);
+  view->horizon = asked.horizon ? *asked.horizon : book.horizon();
+  return view;
+}
+
+}  // namespace command

@@ -1,0 +1,117 @@
+#include "document/as_csv.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <map>
+
+#include "document/number.h"
+#include "text/visible.h"
+
+namespace document {
+namespace {
+
+constexpr std::string_view dangerous("=+-@\t\r\0", 7);
+
+bool begins_like_a_formula(std::string_view words) {
+  return !words.empty() && dangerous.find(words.front()) != dangerous.npos;
+}
+
+std::string_view after_apostrophes(std::string_view words) {
+  words.remove_prefix(std::min(words.find_first_not_of('\''), words.size()));
+  return words;
+}
+
+std::string quoted(std::string_view words) {
+  std::string result = "\"";
+  for (const char byte : words) {
+    if (byte == '"') result += '"';
+    result += byte;
+  }
+  return result + '"';
+}
+
+struct Place {
+  std::string_view section;
+  std::size_t row;
+  std::string_view column;
+};
+
+std::string line(const Place& place, const Cell& cell) {
+  const std::string row = std::to_string(place.row);
+  std::string result;
+  for (const std::string_view field :
+       {place.section, std::string_view(row), place.column, std::string_view(cell.shown),
+        std::string_view(cell.exact), std::string_view(cell.unit), word(cell.state)}) {
+    if (!result.empty()) result += ',';
+    result += csv_field(text::visible_line(field));
+  }
+  return result + "\r\n";
+}
+
+// Walks over the blocks and counts the sentences of each kind on its way.
+class Lines {
+ public:
+  void say(std::string_view section, std::string_view column, const std::string& words) {
+    out_ += line({section, ++counted_[section], column}, Cell{words, "", "", State::none});
+  }
+
+  void operator()(const Heading& heading) { say("heading", "text", heading.text); }
+  void operator()(const Paragraph& paragraph) { say("paragraph", "text", paragraph.text); }
+  void operator()(const Note& note) { say("note", "text", note.text); }
+
+  void operator()(const SignatureBlock& block) {
+    if (!block.statement.empty()) say("signature", "statement", block.statement);
+    for (const std::string& label : block.labels) say("signature", "label", label);
+  }
+
+  void operator()(const Table& table) {
+    if (table.rows.empty() && !table.if_empty.empty()) say(table.key, "text", table.if_empty);
+    for (const std::vector<Cell>& row : table.rows) {
+      ++counted_[table.key];
+      add_row(table, row);
+    }
+  }
+
+  const std::string& out() const { return out_; }
+
+ private:
+  void add_row(const Table& table, const std::vector<Cell>& row) {
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      std::string_view key;
+      if (i < table.columns.size()) key = table.columns[i].key;
+      out_ += line({table.key, counted_[table.key], key}, row[i]);
+    }
+  }
+
+  std::string out_ = "section,row,column,shown,exact,unit,state\r\n";
+  std::map<std::string_view, std::size_t> counted_;  // the words belong to the document
+};
+
+}  // namespace
+
+std::string guarded(std::string_view words) {
+  const bool is_guarded =
+      begins_like_a_formula(after_apostrophes(words)) && !is_plain_number(words);
+  return is_guarded ? "'" + std::string(words) : std::string(words);
+}
+
+std::string_view unguarded(std::string_view words) {
+  const bool is_guarded =
+      words.starts_with('\'') && begins_like_a_formula(after_apostrophes(words));
+  return is_guarded ? words.substr(1) : words;
+}
+
+std::string csv_field(std::string_view words) {
+  const std::string safe = guarded(words);
+  return safe.find_first_of(",\"\r\n;\t") == safe.npos ? safe : quoted(safe);
+}
+
+std::string as_csv(const Document& document) {
+  Lines lines;
+  if (!document.title.empty()) lines.say("title", "text", document.title);
+  for (const std::string& words : document.head) lines.say("head", "text", words);
+  for (const Block& block : document.blocks) std::visit(lines, block);
+  return lines.out();
+}
+
+}  // namespace document

@@ -1,0 +1,69 @@
+// main.cpp: reads the world once, runs one command, turns trouble into a sentence and an exit code.
+#include <unistd.h>
+
+#include <cstdlib>
+#include <iostream>
+
+#include "command/clock.h"
+#include "command/command_line.h"
+#include "command/environment.h"
+#include "logbook/trouble.h"
+#include "quantity/expect.h"
+#include "store/book.h"
+#include "words/words.h"
+
+namespace {
+
+std::optional<std::string> variable(const std::string& name) {
+  const char* value = std::getenv(name.c_str());
+  return value == nullptr ? std::nullopt : std::optional<std::string>(value);
+}
+
+std::size_t columns() {
+  const auto set = variable("COLUMNS");
+  if (!set) return 80;
+  const auto number = quantity::read_whole(*set);
+  const bool is_usable = number.is_read() && number.value() >= 20 && number.value() <= 500;
+  return is_usable ? static_cast<std::size_t>(number.value()) : 80;
+}
+
+command::World the_world() {
+  command::World world;
+  world.in = &std::cin;
+  world.out = &std::cout;
+  world.err = &std::cerr;
+  world.now = command::machine_now();
+  world.today = command::local_day(world.now);
+  world.book_path = command::default_book_path(variable);
+  world.state_folder = command::default_state_folder(variable);
+  world.can_ask = isatty(STDIN_FILENO) == 1 && variable("TERM").value_or("dumb") != "dumb";
+  world.columns = columns();
+  return world;
+}
+
+int run(const std::vector<std::string>& words) {
+  command::World world = the_world();
+  const int code = command::run(words, world);
+  std::cout.flush();
+  if (std::cout) return code;
+  std::cerr << "The answer could not be written.\n";
+  return command::cannot_read_or_write;
+}
+
+}  // namespace
+
+int main(int count, char** typed) {
+  std::ios::sync_with_stdio(false);
+  try {
+    return run(std::vector<std::string>(typed + 1, typed + count));
+  } catch (const store::Trouble& trouble) {
+    std::cout.flush();
+    std::cerr << words::trouble_text(trouble.what()) << '\n';
+    return words::trouble_exit_code(trouble.what());
+  } catch (const quantity::BrokenPromise& broken) {
+    std::cout.flush();
+    std::cerr << "The program broke a promise to itself: " << broken.promise()
+              << ". Nothing was saved by this command. Please report it.\n";
+    return command::our_fault;
+  }
+}

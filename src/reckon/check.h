@@ -1,0 +1,66 @@
+// reckon/check.h: may this fact follow this record? All objections at once, as data; and the same
+// checks over the whole record. What already happened past a limit is always taken.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "reckon/histories.h"
+
+namespace reckon {
+
+enum class Severity {
+  impossible,  // refused
+  doubtful,    // asked; taken when the sentence carries "although … because …"
+};
+
+enum class CheckKind {
+  meter_gap, meter_overlap, hours_against_meter, hours_against_clock, duplicate,
+  too_long_a_day, in_the_future, wrong_year, before_brought_forward, landings_below_flights,
+  no_such_thing, no_such_task, task_defined_twice, serial_elsewhere, place_taken, not_fitted_there,
+  serial_look_alike, fitted_before_made, engine_older_than_airframe, stated_total_differs,
+  had_differs, minutes_as_decimals, fraction_of_a_whole_count, correction_of_older_entry,
+  correction_of_other_kind, entry_unknown, not_on_a_twin, nothing_changes, bare_off_on,
+  lifts_without_flight,
+};
+
+struct Objection {
+  CheckKind kind = CheckKind::meter_gap;
+  Severity severity = Severity::doubtful;
+  std::string slot;                 // the clause that it points at ("meters", "landed"), if any
+  std::optional<Figure> stated;
+  std::optional<Figure> reckoned;
+  std::optional<Figure> difference;
+  std::vector<logbook::EntryId> entries;
+  std::vector<std::string> names;   // things, places, candidates (nearest tasks …)
+  std::optional<Day> day;
+};
+
+// Checks facts one after another against a record that grows with them. Every objection is given,
+// also one that the sentence accepts by although: words knows a doubt's text, and the command floor
+// leaves accepted ones out. A flight costs no walk through the whole record.
+class Checker {
+ public:
+  // today: the day in the book's place. The entries must outlive the checker.
+  Checker(const std::vector<logbook::Entry>& entries, Day today);
+  Checker(Checker&&) noexcept;
+  ~Checker();
+  std::vector<Objection> objections(const logbook::Said& said);
+  // The fact was appended; the entry must stay where it is while the checker lives.
+  void add(const logbook::Entry& entry);
+
+ private:
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+};
+
+// Over the whole record: what would be said about each standing entry in its place.
+struct RecordFinding {
+  logbook::EntryId entry;
+  Objection objection;
+};
+std::vector<RecordFinding> check_record(const std::vector<logbook::Entry>& entries, Day as_of);
+
+}  // namespace reckon

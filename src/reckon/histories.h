@@ -1,0 +1,113 @@
+// reckon/histories.h: every thing's way through the book: where it was fitted, what it used there on
+// each clock, and its totals at any place of the history, each with its working.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "logbook/derived.h"
+#include "logbook/entry.h"
+#include "reckon/figure.h"
+#include "reckon/standing.h"
+
+namespace reckon {
+
+// A place in one aircraft's history: after everything of that day up to order. order 0 is the start
+// of the day, end_of_day its end. Marks of different aircraft do not compare within a day.
+struct Mark {
+  Day day;
+  std::int64_t order = 0;
+  auto operator<=>(const Mark&) const = default;
+  bool operator==(const Mark&) const = default;
+};
+inline constexpr std::int64_t end_of_day = INT64_MAX;
+
+// A thing in a place of a host, from one mark to another, on the clock of the aircraft at the root
+// (marks are in the history of the aircraft on which the host then is; off any aircraft: by day).
+struct Stay {
+  logbook::Thing thing;
+  logbook::Thing host;
+  logbook::PlaceName place;
+  Mark from;
+  std::optional<Mark> to;
+  logbook::EntryId fitted;
+  std::optional<logbook::EntryId> removed;
+};
+
+// Two writers and nothing to tell the order by: work before or after the day's flights.
+enum class Ambiguous { early, late };
+
+// What a work entry stated against what the flights sum to at its place.
+struct Statement {
+  logbook::EntryId entry;
+  logbook::Thing thing;
+  Clock clock;
+  Figure stated;
+  Figure reckoned;               // empty history before the brought-forward day: equals stated
+  bool agreed_when_written = true;
+  std::optional<logbook::EntryId> moved_by;  // the entry that moved it since
+};
+
+class Histories {
+ public:
+  // Keeps references to the facts of standing; both must outlive it.
+  Histories(const Standing& standing, Day as_of, Ambiguous policy);
+  Histories(Histories&&) noexcept;
+  ~Histories();
+
+  Day as_of() const;
+  const std::vector<logbook::Thing>& things() const;  // every thing on record, sorted
+  std::optional<logbook::ModelName> model_of(const logbook::Thing& thing) const;
+  const std::vector<Stay>& stays(const logbook::Thing& thing) const;  // oldest first
+  std::optional<Stay> stay_at(const logbook::Thing& thing, const Mark& mark) const;
+  std::optional<Stay> stay_now(const logbook::Thing& thing) const;
+  std::vector<Stay> fitted_now(const logbook::Thing& host) const;  // children, by place
+  std::optional<logbook::Aircraft> aircraft_now(const logbook::Thing& thing) const;
+
+  // Where the entry stands; for a fact about a thing on an aircraft, in that aircraft's history.
+  Mark mark_of(const logbook::EntryId& root) const;
+  Mark now() const { return {as_of(), end_of_day}; }
+
+  // Since new: what it had when it first came on record plus all use in its stays (an aircraft: its
+  // flights). Unknown where a term is unknown.
+  Total total(const logbook::Thing& thing, const Clock& clock, const Mark& at) const;
+  // Since the newest overhaul at or before the mark / since the fitting that holds at the mark.
+  Total since_overhaul(const logbook::Thing& thing, const Clock& clock, const Mark& at) const;
+  Total since_fitting(const logbook::Thing& thing, const Clock& clock, const Mark& at) const;
+  // The day the thing was last overhauled / fitted / made …, if on record.
+  std::optional<Day> basis_day(const logbook::Thing& thing, logbook::Basis basis) const;
+
+  // The meter's newest reading at the mark, and the clock that is the aircraft's source.
+  std::optional<logbook::MeterReading> meter(const logbook::Aircraft& aircraft,
+                                             const logbook::MeterName& meter,
+                                             const Mark& at) const;
+  std::optional<logbook::MeterName> source_meter(const logbook::Aircraft& aircraft) const;
+  std::optional<Day> last_flight(const logbook::Aircraft& aircraft) const;
+  std::optional<Day> brought_forward_day(const logbook::Thing& thing) const;
+
+  const std::vector<Statement>& statements() const;
+  const std::vector<Question>& questions() const;  // order within a day, serial in two places …
+  bool has_ambiguous_order() const;
+
+  // What one aircraft flew on each day from a day on, for forecast and the fleet's rates.
+  struct DayUse {
+    Day day;
+    quantity::ServiceHours hours;
+    std::int64_t flights = 0;
+  };
+  std::vector<DayUse> daily_use(const logbook::Aircraft& aircraft, Day from) const;
+  // The dearest single flight among the last n flights on a clock, for ready's trip.
+  std::optional<Figure> dearest_flight(const logbook::Thing& thing, const Clock& clock,
+                                       std::int64_t n) const;
+
+  // Use rows and running totals of one aircraft, for store.
+  logbook::DerivedUse derived(const logbook::Aircraft& aircraft, Day from) const;
+
+ private:
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace reckon

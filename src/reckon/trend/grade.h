@@ -1,0 +1,65 @@
+// reckon/trend/grade.h: how much a line of readings may be believed, graded, with the evidence for
+// the grade. There is no grade for "steady": readings can show a loss, but never that there is
+// none.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "reckon/trend/line.h"
+
+namespace reckon::trend {
+
+// Below either of these no line is drawn.
+inline constexpr std::size_t fewest_points = 5;
+inline constexpr double shortest_span_hours = 25.0;
+
+// The serial correlation taken until enough readings are there to know it; to be said where used.
+inline constexpr double stated_serial_correlation = 0.2;
+
+// The loss a pilot is told about before it can be seen: 1 C per 100 h.
+inline constexpr double telling_slope = 0.01;  // C per hour
+
+enum class Grade {
+  too_few,      // fewer than five points or a span of less than 25 h
+  cannot_tell,  // zero slope is within the 95 % interval
+  weak,         // it is not: so it goes with one steady engine in two or three at some time
+  clear,        // beyond the 99.5 % interval, now and one reading ago, by no single reading's doing
+};
+
+struct Evidence {
+  Line line;
+  Interval slope;                      // C per hour, 95 %, widened
+  std::optional<Direction> direction;  // which way, for weak and clear
+  bool is_beyond_with_all;             // the 99.5 % interval leaves out zero
+  bool is_beyond_without_last;         // so it did one reading ago, on the same side
+  // Places, in the points given, of readings without which the 95 % interval answers otherwise. In
+  // a line that cannot tell these are readings that hide a slope.
+  std::vector<std::size_t> deciding;
+  // Only when it cannot tell; see readings_until_shown.
+  std::optional<std::size_t> more_readings;
+};
+
+struct Finding {
+  Grade grade;
+  std::size_t points;
+  double span_hours;
+  bool has_points_enough;
+  bool has_span_enough;
+  std::optional<Evidence> evidence;  // none when too few
+};
+
+// Grades the points, given in any order; of points with the same x the one given last is the last.
+// Every interval is widened for the serial correlation.
+Finding grade_points(std::span<const Point> points, double serial_correlation);
+
+// The smallest number of further readings, at the mean spacing so far and with the same scatter,
+// after which half the widened 95 % slope interval is less than telling_slope. It may be 0. None
+// when the readings show no scatter at all, since the gauge's steps then hide it, and none when it
+// is more than ten thousand. `line` is the fit of `points`.
+std::optional<std::size_t> readings_until_shown(std::span<const Point> points, const Line& line,
+                                                double serial_correlation);
+
+}  // namespace reckon::trend

@@ -1,0 +1,135 @@
+// store/book.h: the book on disk. Readers load, end the transaction, then answer; a Pen holds the
+// write lock from the reading on which the check rests until the commit.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "logbook/derived.h"
+#include "logbook/entry.h"
+#include "logbook/trouble.h"
+
+namespace store {
+
+// Thrown for everything that is wrong with the file or the disk; caught only in main.
+class Trouble {
+ public:
+  explicit Trouble(logbook::Trouble trouble) : trouble_(std::move(trouble)) {}
+  const logbook::Trouble& what() const { return trouble_; }
+
+ private:
+  logbook::Trouble trouble_;
+};
+
+enum class Access { read, write };
+
+// Where time and chance come from. A record begun for tests takes the clock and the seed from its
+// first entry; every other record has a random id and random writers, whatever the seed here.
+struct Surroundings {
+  quantity::Instant now;
+  std::string state_folder;   // holds the mark of each book's writer on this machine
+  std::optional<std::int64_t> seed;  // records for tests only: mixed with the record's own
+  std::optional<quantity::Day> today;  // the day in the book's place; absent: the UTC day of now
+};
+
+// A name of an entry that means none on record, or more than one.
+struct UnclearName {
+  logbook::EntryName name;
+  std::vector<logbook::EntryId> meant;  // empty, or two and more
+};
+using Appended = std::variant<logbook::Entry, std::vector<UnclearName>>;
+
+// One finding of check: what is at fault, and which entry.
+struct Finding {
+  std::string what;                       // a stable id: chain, sentence, about, derived, totals …
+  std::optional<logbook::EntryId> entry;
+  std::string detail;
+};
+
+class Pen;
+
+class Book {
+ public:
+  // Makes a new book with its first entry; refuses to overwrite.
+  static Book create(const std::string& path, const logbook::Said& begins,
+                     const Surroundings& surroundings);
+  static Book open(const std::string& path, Access access, const Surroundings& surroundings);
+  Book(Book&&) noexcept;
+  Book& operator=(Book&&) noexcept;
+  ~Book();
+
+  const logbook::RecordId& record() const;
+  // Every entry inside the horizon (all, if absent), by writer and number, read from its sentence.
+  std::vector<logbook::Entry> entries(const std::optional<logbook::Horizon>& horizon) const;
+  // The newest number per writer now, and at the end of a local day by this book's own arrivals.
+  logbook::Horizon horizon() const;
+  logbook::Horizon known_on(quantity::Day day) const;
+  // True once a command written through this opening was committed under a new writer, because the
+  // book turned out to be a copy or to be restored from an older one (said visibly).
+  bool began_a_new_writer() const;
+  // The writer under which this book was last written.
+  logbook::WriterId writer() const;
+  // True if a newer version made or changed the file; then it opens for reading only.
+  bool is_of_newer_version() const;
+  // Every entry that is about the thing and is neither use nor a reading, by day and arrival, from
+  // the derived tables: what one aircraft's answers need does not grow with the fleet.
+  std::vector<logbook::Entry> entries_about(const logbook::About& about) const;
+  std::vector<logbook::UseRow> uses(const std::string& aircraft) const;
+  std::vector<logbook::RunningTotal> running_totals(const std::string& aircraft) const;
+  // Second way to a total: SUM() in SQL over the use rows, at the end of the day.
+  std::int64_t summed(const logbook::RunningTotal& key) const;
+
+  // Chain, digests, read and said again, about, local tables, integrity of the file.
+  std::vector<Finding> check() const;
+
+ private:
+  friend class Look;
+  friend class Pen;
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+  explicit Book(std::unique_ptr<Inside> inside);
+};
+
+// While it lives, everything read from the book is of one state. Short: a writer waits for it.
+class Look {
+ public:
+  explicit Look(const Book& book);
+  ~Look();
+  Look(const Look&) = delete;
+  Look& operator=(const Look&) = delete;
+
+ private:
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+};
+
+// One writing command: BEGIN IMMEDIATE … commit. Without commit everything is rolled back.
+class Pen {
+ public:
+  explicit Pen(Book& book);
+  ~Pen();
+  Pen(const Pen&) = delete;
+  Pen& operator=(const Pen&) = delete;
+
+  // The entries as they are under the lock.
+  std::vector<logbook::Entry> entries() const;
+  // Numbers, frames and digests the fact, inserts it, reads it back and digests it again. The
+  // entries that the sentence names are looked up; if a name is unclear, nothing is written and all
+  // unclear names come back. also_refers: the further ends that a correction or decision replaces.
+  Appended append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers = {});
+  void replace(const logbook::DerivedUse& use);
+  // Drops and makes anew every derived table from the entries; uses come through replace.
+  void clear_derived();
+  // Durable when it returns: only then may "Saved" be said.
+  void commit();
+
+ private:
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace store
