@@ -5,6 +5,7 @@
 
 #include "command/book_view.h"
 #include "command/commands.h"
+#include "command/the_book.h"
 #include "report/record_check.h"
 #include "sentence/frame.h"
 #include "store/book.h"
@@ -76,8 +77,7 @@ void take_heads(const BookView& view, report::Checked& checked) {
 }
 
 ExitCode run(const Typed& typed, World& world) {
-  const store::Book book = store::Book::open(world.book_path, store::Access::read,
-                                             {world.now, world.state_folder, std::nullopt});
+  const store::Book book = open_to_read(world);
   report::Checked checked;
   for (const store::Finding& finding : book.check()) {
     checked.faults.push_back(

@@ -8,6 +8,7 @@
 
 #include "command/book_view.h"
 #include "command/derive.h"
+#include "command/the_book.h"
 #include "reckon/check.h"
 #include "report/receipt.h"
 #include "store/book.h"
@@ -126,9 +127,52 @@ std::string objections_text(const Taken& taken) {
   return text;
 }
 
+std::string unclear_text(const std::vector<store::UnclearName>& unclear) {
+  std::string text;
+  for (const store::UnclearName& one : unclear) {
+    const std::string name = one.name.writer + "-" + std::to_string(one.name.number);
+    text += one.meant.empty() ? "There is no entry " + name + ". timeworn history shows the names.\n"
+                              : "Entry " + name + " can mean two entries. Write more of its name.\n";
+  }
+  return text;
+}
+
 ExitCode refuse(const std::string& reasons, World& world) {
   *world.err << "Not saved. " << reasons;
   return refused;
+}
+
+struct Writing {
+  const Entering& entering;
+  const std::vector<logbook::Entry>& before;
+  World& world;
+  store::Pen& pen;
+};
+
+// Appends one fact unless the record speaks against it; gives what it says.
+std::string append_one(Taken& one, const Writing& writing, reckon::Checker& checker,
+                       std::list<logbook::Entry>& appended) {
+  one.objections = checker.objections(one.said);
+  leave_out_accepted(one);
+  accept_doubts(one, writing.entering, writing.world);
+  if (!one.objections.empty()) return objections_text(one);
+  store::Appended written = writing.pen.append(one.said);
+  if (const auto* unclear = std::get_if<std::vector<store::UnclearName>>(&written)) {
+    return one.line.where + unclear_text(*unclear);
+  }
+  appended.push_back(std::get<logbook::Entry>(std::move(written)));
+  checker.add(appended.back());
+  return {};
+}
+
+// Every line is looked at, so that all objections are told at once; the entries stay where they are
+// while the checker lives.
+std::string append_all(std::vector<Taken>& taken, const Writing& writing,
+                       std::list<logbook::Entry>& appended) {
+  reckon::Checker checker(writing.before, writing.world.today);
+  std::string against;
+  for (Taken& one : taken) against += append_one(one, writing, checker, appended);
+  return against;
 }
 
 // The state after the entries, for the receipt.
@@ -157,37 +201,25 @@ Meant plain_meaning(const Line& line, const std::vector<logbook::Entry>&,
 }
 
 ExitCode enter(const Entering& entering, const Typed& typed, World& world) {
-  store::Book book = store::Book::open(world.book_path, store::Access::write,
-                                       {world.now, world.state_folder, std::nullopt});
+  store::Book book = open_to_write(world);
   store::Pen pen(book);
-  const std::vector<logbook::Entry> before = pen.entries();
-  take_the_record_clock(before, world);
-  Reader reader{entering, before, world, known_names(before), false, {}};
+  std::vector<logbook::Entry> all = pen.entries();
+  take_the_record_clock(all, world);
+  Reader reader{entering, all, world, known_names(all), false, {}};
   std::vector<Taken> taken;
   for (const Line& line : entering.lines) read_line(line, reader, taken);
   if (!reader.faults.empty()) return refuse(reader.faults, world);
 
-  reckon::Checker checker(before, world.today);
-  std::list<logbook::Entry> appended;  // stay where they are while the checker lives
-  std::string against;
-  for (Taken& one : taken) {
-    one.objections = checker.objections(one.said);
-    leave_out_accepted(one);
-    accept_doubts(one, entering, world);
-    against += objections_text(one);
-    if (!against.empty()) continue;
-    appended.push_back(pen.append(one.said));
-    checker.add(appended.back());
-  }
+  std::list<logbook::Entry> appended;
+  const std::string against = append_all(taken, {entering, all, world, pen}, appended);
   if (!against.empty()) return refuse(against, world);
 
-  std::vector<logbook::Entry> all = before;
-  all.insert(all.end(), appended.begin(), appended.end());
-  put_derived(all, {appended.begin(), appended.end()}, world.today, pen);
-  pen.commit();
   report::Saved saved;
   saved.entries.assign(appended.begin(), appended.end());
   saved.day_was_left_out = reader.day_was_left_out;
+  all.insert(all.end(), appended.begin(), appended.end());
+  put_derived(all, saved.entries, world.today, pen);
+  pen.commit();
   if (book.began_a_new_writer()) {
     saved.notices.emplace_back(
         "This book is a copy or was restored: from here on it has a writer of its own.");

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "command/book_view.h"
+#include "command/the_book.h"
 #include "sentence/frame.h"
 #include "store/book.h"
 #include "text/pieces.h"
@@ -86,8 +87,8 @@ Refusal read_options(const Typed& typed, const World& world, const store::Book& 
 }  // namespace
 
 std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, World& world) {
-  const store::Book book = store::Book::open(world.book_path, store::Access::read,
-                                             {world.now, world.state_folder, std::nullopt});
+  const store::Book book = open_to_read(world);
+  const store::Look one_state(book);
   Asked asked;
   auto entries = book.entries(std::nullopt);
   take_the_record_clock(entries, world);

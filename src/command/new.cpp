@@ -2,6 +2,7 @@
 
 #include "command/commands.h"
 #include "command/enter.h"
+#include "command/the_book.h"
 #include "logbook/fact_record.h"
 #include "store/book.h"
 
@@ -74,9 +75,7 @@ ExitCode run(const Typed& typed, World& world) {
     *world.err << "\"" << typed.joined() << "\" cannot be a record's name. Nothing was made.\n";
     return typed_wrongly;
   }
-  store::Book::create(world.book_path, *read.said,
-                      {world.now, world.state_folder,
-                       std::get<logbook::RecordBegins>(begun.said.fact).seed});
+  store::Book::create(world.book_path, *read.said, surroundings(world));
   *world.out << "Made the book " << world.book_path << ".\n"
              << "Saved: " << sentence::say(*read.said) << "\n"
              << "Next, say what there is: timeworn say 'aircraft ZZ-KIT is model \"Larkwing "

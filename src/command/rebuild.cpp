@@ -3,15 +3,14 @@
 #include "command/book_view.h"
 #include "command/commands.h"
 #include "command/derive.h"
-#include "store/book.h"
+#include "command/the_book.h"
 
 namespace command {
 
 namespace {
 
 ExitCode run(const Typed&, World& world) {
-  store::Book book = store::Book::open(world.book_path, store::Access::write,
-                                       {world.now, world.state_folder, std::nullopt});
+  store::Book book = open_to_write(world);
   store::Pen pen(book);
   const auto entries = pen.entries();
   take_the_record_clock(entries, world);

@@ -1,7 +1,9 @@
 #include "document/json.h"
 
 #include <algorithm>
+#include <stdexcept>
 
+#include "document/number.h"
 #include "text/unicode.h"
 #include "text/visible.h"
 
@@ -59,6 +61,13 @@ void Json::set_number(std::int64_t number) {
   constexpr std::int64_t widest = 9007199254740991;
   token_ = std::to_string(number);
   if (number > widest || number < -widest) kind_ = Kind::string;
+}
+
+Json Json::number(std::string digits) {
+  if (!is_plain_number(digits)) throw std::logic_error("no plain number for JSON: " + digits);
+  Json result;
+  result.token_ = std::move(digits);
+  return result;
 }
 
 Json Json::object() {

@@ -26,6 +26,9 @@ class Json {
   template <std::signed_integral Number>
   requires(!std::same_as<Number, char>) Json(Number number) { set_number(number); }
 
+  // A decimal figure with its digits as written (-4.1). Other words are our own bug:
+  // std::logic_error.
+  static Json number(std::string digits);
   static Json object();
   static Json array();
 

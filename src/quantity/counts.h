@@ -42,7 +42,7 @@ std::string say(Decimal decimal);
 Typed<Cycles> read_cycles(std::string_view text);
 Typed<Cycles> read_whole_count(std::string_view text);  // 1.5 is not_whole
 Typed<Weight> read_weight(std::string_view text);
-Typed<Decimal> read_decimal(std::string_view text);      // may be negative
+Typed<Decimal> read_decimal(std::string_view text);  // may be negative
 // A bare whole number without sign, at most nine digits.
 Typed<std::int64_t> read_whole(std::string_view text);
 // The number of days, months or years in a period. Above this bound no day could be named.

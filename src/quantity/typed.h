@@ -9,13 +9,13 @@
 namespace quantity {
 
 enum class Misreading {
-  not_a_number,      // no figure could be read
-  two_readings,      // 1,234: may be 1.234 or 1234
-  not_exact,         // 1.705 h is no whole number of hundredths
-  not_whole,         // 1.5 landings
-  out_of_range,      // 25:10 as a time of day, a year 3025, too many digits
-  no_such_day,       // 30 February
-  ambiguous_day,     // 03/04/2025
+  not_a_number,   // no figure could be read
+  two_readings,   // 1,234: may be 1.234 or 1234
+  not_exact,      // 1.705 h is no whole number of hundredths
+  not_whole,      // 1.5 landings
+  out_of_range,   // 25:10 as a time of day, a year 3025, too many digits
+  no_such_day,    // 30 February
+  ambiguous_day,  // 03/04/2025
 };
 
 // Why a text was not taken; the two texts are the possible readings or the nearest exact figures.

@@ -24,6 +24,11 @@ enum class CheckKind {
   had_differs, minutes_as_decimals, fraction_of_a_whole_count, correction_of_older_entry,
   correction_of_other_kind, entry_unknown, not_on_a_twin, nothing_changes, bare_off_on,
   lifts_without_flight,
+  meter_backwards,   // a run that ends below its beginning
+  swapped_fields,    // a count of cycles holds what the meter says of the hours
+  wrong_clock,       // a stated total that is near what another clock shows
+  already_struck,    // a correction or strike of what is struck
+  referred_to,       // a strike of what other entries rest on: they are in entries
 };
 
 struct Objection {

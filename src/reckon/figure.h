@@ -62,8 +62,9 @@ class Figure {
   Sureness sureness_ = Sureness::exact;
 };
 
-// Zero on a clock.
+// Zero on a clock, and an amount on it (thousandths of a second, or of a count).
 Figure zero(const Clock& clock);
+Figure figure_on(const Clock& clock, quantity::Known<std::int64_t> amount);
 
 // One term of a figure's working; words says it ("310.0 h flown in M-4 since then, 212 flights").
 enum class TermKind {

@@ -22,6 +22,13 @@ UseRate use_rate(const Histories& histories, const Standing& standing,
 
 // The day on which `left` hours are used up: use starts the day after as_of. Empty: no use.
 // 120.0 h at 1.25 h a day after 2025-01-15 is 2025-04-21.
+// Nothing left, or less: as_of itself. A day more than a hundred years away is no forecast.
 std::optional<Day> day_reached(quantity::ServiceHours left, const UseRate& rate, Day as_of);
+// The same for any amounts of one smallest unit: whole days until `amount` is used up when `used`
+// went in so many days, rounded up.
+std::optional<std::int64_t> days_to_use(std::int64_t amount, std::int64_t used,
+                                        quantity::Days days);
+// What the rate uses in so many days, rounded down.
+quantity::ServiceHours used_in(const UseRate& rate, quantity::Days days);
 
 }  // namespace reckon

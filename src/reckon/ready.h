@@ -24,18 +24,26 @@ struct Trip {
 enum class Condition {
   totals, places, programme, limits, unknown_read, reviewed, questions, unread, bases_heard,
 };
-// What is missing, and the sentence that would supply it.
+// What is missing, as data: words makes of it the sentence that would supply it.
 struct Missing {
   Condition condition = Condition::totals;
-  std::string what;       // "totals of engine TS-40 E-1001"
-  std::string sentence;   // canonical example, filled with the names at hand
+  std::optional<logbook::Thing> thing;       // totals, limits, programme, unknown_read, places: host
+  std::optional<logbook::PlaceName> place;   // places: absent when no engine is aboard
+  std::optional<logbook::TaskName> task;     // programme: absent when there is no task at all
+  logbook::TaskClass task_class = logbook::TaskClass::task;
+  Lack lack = Lack::nothing;                 // programme and unknown_read
+  std::optional<Clock> clock;                // of the side that is not known, unless calendar
+  std::optional<logbook::Basis> since;
+  std::vector<logbook::EntryId> entries;     // questions, unread; the definition of an item
+  std::string question;                      // the name of the open question
+  std::optional<Day> day;                    // reviewed: the last review, if there is one
 };
 // An item that the trip would pass, or that is over already.
 struct Obstacle {
   Item item;
   int side = 0;
-  Figure left;
-  Figure needed;          // of the trip on that side
+  Figure left;            // after the gap on the pilot's meter
+  Figure needed;          // of the trip on that side; calendar: days from as_of to the trip's end
   bool is_passed_already = false;
 };
 
@@ -44,10 +52,12 @@ struct Ready {
   std::vector<Missing> missing;
   std::vector<Obstacle> obstacles;             // those that stop the trip, harshest first
   std::vector<Item> next;                      // all others in order
-  std::optional<quantity::ServiceHours> allowed_hours;  // the longest single trip; absent: not known
+  // The longest single trip as the pilot would log it, whole seconds at or below; zero when
+  // something blocks that no shorter trip cures; absent: not known, or no limit by hours.
+  std::optional<quantity::ServiceHours> allowed_hours;
   std::optional<Day> allowed_until;            // the last legal day of the first calendar side
   std::optional<Day> last_flight;
-  std::optional<quantity::ServiceHours> gap;   // pilot's meter against the book's
+  std::optional<quantity::ServiceHours> gap;   // pilot's meter less the book's; negative: below it
   std::optional<quantity::ServiceHours> may_be_missing;  // no flight entered for some days
 };
 

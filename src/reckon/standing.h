@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "logbook/entry.h"
+#include "reckon/chains.h"
+#include "reckon/knowledge.h"
 
 namespace reckon {
 
@@ -32,6 +34,9 @@ struct Standing {
   std::vector<Question> questions;
   // Entries that this version cannot read, with what they are about.
   std::vector<const logbook::Entry*> unread;
+  // For reckoning the book as it stood when an entry was written.
+  Knowledge knowledge;
+  std::vector<Chain> chains;
 };
 
 // The entries must outlive the result. Facts whose day is after as_of are left out; corrections and

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "reckon/ready.h"
-#include "report/engine_trend.h"
 #include "report/sheet.h"
 
 namespace report {

@@ -48,7 +48,7 @@ struct Slot {
   void (*amend)(void* owner, const void* other);
 };
 
-enum class Shape : std::uint8_t { leaf, words, phrase, choice };
+enum class Shape : std::uint8_t { leaf, words, choice };
 
 // One word of a closed list; value is that of the enumerator.
 struct Word {
@@ -79,7 +79,7 @@ struct Sort {
   std::span<const Word> words;
   std::int64_t (*number_of)(const void* value) = nullptr;
   void (*set_number)(void* value, std::int64_t number) = nullptr;
-  // Phrases have one option, choices several.
+  // Choices; a phrase is a choice of one.
   std::span<const Option> options;
   // What people may type if the book is known; tried last.
   bool (*read_short)(Cursor& cursor, void* value) = nullptr;
@@ -103,7 +103,8 @@ struct Kind {
   std::string_view purpose;
   std::string_view example;  // canonical lines, parted by line feeds
   std::size_t index;         // in logbook::Fact
-  void* (*make)(logbook::Fact& fact);
+  void* (*make)(logbook::Fact& fact);  // an empty fact of this kind
+  const void* (*look)(const logbook::Fact& fact);
   Common common = Common::all;
   bool needs_a_clause = false;  // at least one of its own
 };

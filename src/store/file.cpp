@@ -35,15 +35,6 @@ std::string real_path(const std::string& path) {
   fail(error == EACCES ? TroubleKind::not_allowed : TroubleKind::no_such_book, path, error);
 }
 
-// The name in the folder is on the disk only when the folder is.
-void make_durable(const std::string& folder) {
-  const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  const bool is_done = descriptor >= 0 && ::fsync(descriptor) == 0;
-  const int error = errno;
-  if (descriptor >= 0) ::close(descriptor);
-  if (!is_done) fail(TroubleKind::cannot_create, folder, error);
-}
-
 }  // namespace
 
 std::string existing_file(const std::string& path, Access access) {
@@ -70,11 +61,19 @@ void make_folder(const std::string& path) {
   if (::mkdir(path.c_str(), 0700) != 0 && errno != EEXIST) fail(creating(errno), path, errno);
 }
 
+void make_durable(const std::string& folder) {
+  const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  const bool is_done = descriptor >= 0 && ::fsync(descriptor) == 0;
+  const int error = errno;
+  if (descriptor >= 0) ::close(descriptor);
+  if (!is_done) fail(TroubleKind::cannot_create, folder, error);
+}
+
 NewFile::NewFile(const std::string& path) : path_(path), name_(path + ".new-XXXXXX") {
   struct stat status {};
   if (::lstat(path.c_str(), &status) == 0) fail(TroubleKind::already_there, path, EEXIST);
   make_folder(folder_of(path));
-  const int descriptor = ::mkstemp(name_.data());
+  const int descriptor = ::mkostemp(name_.data(), O_CLOEXEC);
   if (descriptor < 0) fail(creating(errno), path, errno);
   const bool is_private = ::fchmod(descriptor, 0600) == 0;
   ::close(descriptor);

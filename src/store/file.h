@@ -15,6 +15,8 @@ std::string existing_file(const std::string& path, Access access);
 // Makes the folder and what is missing above it, for its owner only.
 void make_folder(const std::string& path);
 std::string folder_of(const std::string& path);
+// Brings the names in the folder to the disk; a file's own flush does not.
+void make_durable(const std::string& folder);
 
 // A new, empty file beside the path that it is meant for; it vanishes unless it is settled there.
 class NewFile {

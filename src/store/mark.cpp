@@ -129,6 +129,7 @@ void Marks::write(const Mark& mark) const {
   if (written < 0) fail(path, errno);
   if (static_cast<std::size_t>(written) != text.size()) fail(path, ENOSPC);
   if (::fdatasync(file.descriptor()) != 0) fail(path, errno);
+  if (mark.number == 0) make_durable(folder_of(path));
 }
 
 void Marks::remove(const logbook::WriterId& writer) const noexcept {

@@ -32,7 +32,7 @@ const std::map<std::string, Names, std::less<>>& floors() {
       {"command",
        {"report", "intake", "exchange", "words", "store", "reckon", "sentence", "logbook",
         "document", "seal", "text", "quantity"}},
-      {"main", {"command", "document", "exchange", "words", "store", "logbook"}},
+      {"main", {"command", "document", "exchange", "words", "store", "logbook", "quantity"}},
   };
   return table;
 }

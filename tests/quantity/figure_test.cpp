@@ -111,6 +111,7 @@ BOOST_AUTO_TEST_CASE(figures_between_two_smallest_units_show_both_neighbours) {
 
 BOOST_AUTO_TEST_CASE(at_most_nine_digits_before_and_six_after_the_point) {
   BOOST_TEST(in_thousandths("1234567890") == "out_of_range");
+  BOOST_TEST(in_thousandths("0000000001") == "out_of_range");
   BOOST_TEST(in_thousandths("1.2345678") == "out_of_range");
   BOOST_TEST(in_thousandths("1.500000") == "1500");
   BOOST_TEST(in_thousandths(std::string(4000, '9')) == "out_of_range");

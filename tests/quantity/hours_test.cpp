@@ -73,6 +73,7 @@ BOOST_AUTO_TEST_CASE(what_is_not_exact_shows_both_neighbours) {
 BOOST_AUTO_TEST_CASE(what_has_two_readings_shows_both) {
   BOOST_TEST(hours("1,234") == "two_readings 1.234 1234");
   BOOST_TEST(hours("4.320") == "two_readings 4.32 4320");
+  BOOST_TEST(hours("4321.500") == "4321.5");
   BOOST_TEST(hours("1:4") == "two_readings 1:04 1:40");
   BOOST_TEST(hours("1:42:3") == "two_readings 1:42:03 1:42:30");
 }
@@ -91,10 +92,10 @@ BOOST_AUTO_TEST_CASE(what_is_out_of_range_is_refused) {
 }
 
 BOOST_AUTO_TEST_CASE(what_is_no_time_is_refused) {
-  for (const char* text : {"",         ":",     "1:",       ":42",    "1:7",
-                           "1:423",    "1:42:", "1:42:3:0", "1::42",  "1.5:42",
-                           "-1:42",    "1:-4",  "1:42.5",   "1 :42",  "1:4:30",
-                           "1:42:345", "1:2:3", "1:123:30", "1:42:9", "half"}) {
+  for (const char* text :
+       {"",      ":",        "1:",       ":42",    "1:6",      "1:7",    "1:423",
+        "1:42:", "1:42:3:0", "1::42",    "1.5:42", "-1:42",    "1:-4",   "1:42.5",
+        "1 :42", "1:4:30",   "1:42:345", "1:2:3",  "1:123:30", "1:42:9", "half"}) {
     BOOST_TEST(hours(text) == "not_a_number", "\"" << text << "\"");
   }
 }

@@ -1,0 +1,101 @@
+#include "reckon/aboard.h"
+
+#include <algorithm>
+
+namespace reckon {
+namespace {
+
+// Things stand inside one another at most so deep; a circle in the record ends here.
+constexpr int deepest = 32;
+
+struct Span {
+  Day from;
+  std::optional<Day> to;
+};
+
+void add_inside(const Histories& histories, const logbook::Thing& host,
+                std::vector<logbook::Thing>& found) {
+  for (const Stay& stay : histories.fitted_now(host)) {
+    if (std::find(found.begin(), found.end(), stay.thing) != found.end()) continue;
+    found.push_back(stay.thing);
+    add_inside(histories, stay.thing, found);
+  }
+}
+
+std::optional<Span> overlap(const Span& span, const Stay& stay) {
+  Span both{std::max(span.from, stay.from.day), span.to};
+  if (stay.to) both.to = both.to ? std::min(*both.to, stay.to->day) : stay.to->day;
+  if (both.to && *both.to < both.from) return std::nullopt;
+  return both;
+}
+
+struct Walk {
+  const Histories& histories;
+  std::set<logbook::ModelName>& found;
+};
+
+void add_models(const Walk& walk, const logbook::Thing& thing, const Span& span, int depth) {
+  if (std::holds_alternative<logbook::Aircraft>(thing)) {
+    if (const auto model = walk.histories.model_of(thing)) walk.found.insert(*model);
+    return;
+  }
+  if (depth == deepest) return;
+  for (const Stay& stay : walk.histories.stays(thing)) {
+    if (const auto both = overlap(span, stay)) add_models(walk, stay.host, *both, depth + 1);
+  }
+}
+
+constexpr Day first_day = Day::of(-1'000'000);
+
+}  // namespace
+
+std::vector<logbook::Thing> aboard(const Histories& histories, const logbook::Aircraft& aircraft) {
+  std::vector<logbook::Thing> found = {aircraft};
+  add_inside(histories, aircraft, found);
+  return found;
+}
+
+std::optional<logbook::Aircraft> aircraft_at(const Histories& histories,
+                                             const logbook::Thing& thing, const Mark& mark) {
+  logbook::Thing at = thing;
+  for (int depth = 0; depth < deepest; ++depth) {
+    if (const auto* aircraft = std::get_if<logbook::Aircraft>(&at)) return *aircraft;
+    const std::optional<Stay> stay = histories.stay_at(at, mark);
+    if (!stay) return std::nullopt;
+    at = stay->host;
+  }
+  return std::nullopt;
+}
+
+std::optional<logbook::Engine> engine_at(const Histories& histories, const logbook::Thing& thing,
+                                         const Mark& mark) {
+  logbook::Thing at = thing;
+  for (int depth = 0; depth < deepest; ++depth) {
+    if (const auto* engine = std::get_if<logbook::Engine>(&at)) return *engine;
+    const std::optional<Stay> stay = histories.stay_at(at, mark);
+    if (!stay) return std::nullopt;
+    at = stay->host;
+  }
+  return std::nullopt;
+}
+
+std::set<logbook::ModelName> models_been_on(const Histories& histories,
+                                            const logbook::Thing& thing) {
+  std::set<logbook::ModelName> found;
+  add_models({histories, found}, thing, {first_day, std::nullopt}, 0);
+  return found;
+}
+
+std::optional<logbook::ModelName> model_now_or_last(const Histories& histories,
+                                                    const logbook::Thing& thing) {
+  if (const auto aircraft = histories.aircraft_now(thing)) return histories.model_of(*aircraft);
+  const std::vector<Stay>& stays = histories.stays(thing);
+  for (auto stay = stays.rbegin(); stay != stays.rend(); ++stay) {
+    if (const auto aircraft = aircraft_at(histories, stay->host, stay->from)) {
+      return histories.model_of(*aircraft);
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace reckon

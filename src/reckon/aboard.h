@@ -1,0 +1,32 @@
+// reckon/aboard.h: everything that is on one aircraft, at any depth, and the models that a thing
+// has been on.
+#pragma once
+
+#include <optional>
+#include <set>
+#include <vector>
+
+#include "reckon/histories.h"
+
+namespace reckon {
+
+// The aircraft first, then each thing before what is inside it.
+std::vector<logbook::Thing> aboard(const Histories& histories, const logbook::Aircraft& aircraft);
+
+// The aircraft at the root of the thing at a mark; an aircraft is its own root.
+std::optional<logbook::Aircraft> aircraft_at(const Histories& histories,
+                                             const logbook::Thing& thing, const Mark& mark);
+// The engine that the thing is, or is inside of, at a mark.
+std::optional<logbook::Engine> engine_at(const Histories& histories, const logbook::Thing& thing,
+                                         const Mark& mark);
+
+// The models of all aircraft that the thing has ever been on. Days alone tell which stays of a
+// host overlap, so a change within a day counts for both.
+std::set<logbook::ModelName> models_been_on(const Histories& histories,
+                                            const logbook::Thing& thing);
+
+// The model of the aircraft that the thing is on, else of the one it was on last.
+std::optional<logbook::ModelName> model_now_or_last(const Histories& histories,
+                                                    const logbook::Thing& thing);
+
+}  // namespace reckon

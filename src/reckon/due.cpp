@@ -1,0 +1,107 @@
+#include "reckon/due.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "reckon/aboard.h"
+#include "reckon/limit_item.h"
+#include "reckon/settle.h"
+#include "reckon/task_item.h"
+
+namespace reckon {
+namespace {
+
+int rank(State state) {
+  switch (state) {
+    case State::over:
+      return 0;
+    case State::due:
+      return 1;
+    case State::not_known:
+      return 2;
+    case State::soon:
+    case State::ok:
+      break;
+  }
+  return 3;
+}
+
+const Side* governing(const Item& item) {
+  return item.governs < 0 ? nullptr : &item.sides[static_cast<std::size_t>(item.governs)];
+}
+
+bool comes_before(const Item& a, const Item& b) {
+  const auto key = [](const Item& item) {
+    const Side* side = governing(item);
+    const std::int64_t days = side == nullptr ? 0 : side->days_left;
+    const std::int64_t left = side == nullptr || !side->left ? 0 : side->left->raw();
+    return std::tuple(rank(item.state), days, left, item.id);
+  };
+  return key(a) < key(b);
+}
+
+// Not known is worse than any left that is not over.
+bool is_harsher(const Side& a, const Side& b) {
+  if (!a.left || !b.left) {
+    const bool is_other_over = a.left ? a.state == State::over : b.state == State::over;
+    return a.left ? is_other_over : !is_other_over && b.left.has_value();
+  }
+  return a.left->raw() < b.left->raw();
+}
+
+bool have_the_same_sides(const Item& a, const Item& b) {
+  return std::equal(a.sides.begin(), a.sides.end(), b.sides.begin(), b.sides.end(),
+                    [](const Side& one, const Side& other) {
+                      return one.is_calendar == other.is_calendar && one.clock == other.clock;
+                    });
+}
+
+// An open limit stays open, whatever its sides say.
+bool is_settled_by_sides(const Item& item) {
+  return !item.sides.empty() && item.lack != Lack::shared_lives;
+}
+
+void take_harsher(Item& item, const Item& other) {
+  if (!have_the_same_sides(item, other) || !is_settled_by_sides(item)) {
+    if (rank(other.state) < rank(item.state)) item = other;
+    return;
+  }
+  for (std::size_t i = 0; i < item.sides.size(); ++i) {
+    if (is_harsher(other.sides[i], item.sides[i])) item.sides[i] = other.sides[i];
+  }
+  settle(item);
+}
+
+}  // namespace
+
+std::vector<Item> due(const Histories& histories, const Standing& standing,
+                      const logbook::Aircraft& aircraft, const Soon& soon) {
+  const View view = view_of(histories, standing, soon);
+  std::vector<Item> items;
+  for (const logbook::Thing& thing : aboard(histories, aircraft)) {
+    for (Item& item : task_items(view, thing)) items.push_back(std::move(item));
+    for (Item& item : limit_items(view, thing)) items.push_back(std::move(item));
+  }
+  sort_by_what_comes_first(items);
+  return items;
+}
+
+std::vector<Item> harsher(std::vector<Item> early, std::vector<Item> late) {
+  for (Item& other : late) {
+    const auto same = std::find_if(early.begin(), early.end(),
+                                   [&](const Item& item) { return item.id == other.id; });
+    if (same == early.end()) {
+      early.push_back(std::move(other));
+    } else {
+      take_harsher(*same, other);
+    }
+  }
+  sort_by_what_comes_first(early);
+  return early;
+}
+
+void sort_by_what_comes_first(std::vector<Item>& items) {
+  std::stable_sort(items.begin(), items.end(), comes_before);
+}
+
+}  // namespace reckon

@@ -1,0 +1,103 @@
+#include "reckon/settle.h"
+
+#include <algorithm>
+
+#include "quantity/expect.h"
+
+namespace reckon {
+namespace {
+
+bool is_over(const Side& side) { return side.state == State::over; }
+bool is_unknown(const Side& side) { return !side.left; }
+
+// The limit that a part left is measured against: at least one smallest unit.
+__int128 measure(const Side& side) {
+  const std::int64_t limit = side.limit ? side.limit->raw() : side.left->raw();
+  return std::max<std::int64_t>(limit, 1);
+}
+
+bool can_be_told_by_days(const std::vector<Side>& sides) {
+  return std::all_of(sides.begin(), sides.end(),
+                     [](const Side& side) { return is_over(side) || side.expected; });
+}
+
+// Whether a runs out before b; both are known.
+bool runs_out_before(const Side& a, const Side& b, bool by_days) {
+  if (is_over(a) != is_over(b)) return is_over(a);
+  const bool is_same_clock =
+      a.is_calendar == b.is_calendar && (a.is_calendar || a.clock == b.clock);
+  if (is_same_clock) return a.left->raw() < b.left->raw();
+  if (is_over(a) || !by_days) return has_less_of_its_limit_left(a, b);
+  if (*a.expected != *b.expected) return *a.expected < *b.expected;
+  return !a.is_calendar && b.is_calendar;  // the last legal day may be flown to its end
+}
+
+int first_of(const std::vector<Side>& sides, bool (*holds)(const Side&)) {
+  const auto found = std::find_if(sides.begin(), sides.end(), holds);
+  return found == sides.end() ? -1 : static_cast<int>(found - sides.begin());
+}
+
+// Over before due before soon before ok.
+State worse_state(State a, State b) { return std::max(a, b); }
+
+int extreme(const Item& item) {
+  const bool by_days = can_be_told_by_days(item.sides);
+  std::size_t best = 0;
+  for (std::size_t i = 1; i < item.sides.size(); ++i) {
+    const bool is_before = runs_out_before(item.sides[i], item.sides[best], by_days);
+    const bool is_after = runs_out_before(item.sides[best], item.sides[i], by_days);
+    if (item.combine == logbook::Combine::first ? is_before : is_after) best = i;
+  }
+  return static_cast<int>(best);
+}
+
+// The side that is over by the largest part of its limit, whatever else is not known.
+int most_over(const std::vector<Side>& sides) {
+  int most = -1;
+  for (std::size_t i = 0; i < sides.size(); ++i) {
+    if (!is_over(sides[i])) continue;
+    const bool is_more =
+        most < 0 || has_less_of_its_limit_left(sides[i], sides[static_cast<std::size_t>(most)]);
+    if (is_more) most = static_cast<int>(i);
+  }
+  return most;
+}
+
+void settle_not_known(Item& item, int side) {
+  item.governs = side;
+  item.state = State::not_known;
+  item.lack = item.sides[static_cast<std::size_t>(side)].lack;
+}
+
+void settle_known(Item& item) {
+  item.governs = extreme(item);
+  const Side& governing = item.sides[static_cast<std::size_t>(item.governs)];
+  item.state = governing.state;
+  if (item.combine == logbook::Combine::first) {
+    for (const Side& side : item.sides) item.state = worse_state(item.state, side.state);
+  }
+  if (!is_over(governing)) item.expected = governing.expected;
+}
+
+}  // namespace
+
+bool has_less_of_its_limit_left(const Side& a, const Side& b) {
+  return a.left->raw() * measure(b) < b.left->raw() * measure(a);
+}
+
+void settle(Item& item) {
+  EXPECT(!item.sides.empty());
+  item.expected.reset();
+  item.lack = Lack::nothing;
+  const int over = most_over(item.sides);
+  if (item.combine == logbook::Combine::first && over >= 0) {
+    item.governs = over;
+    item.state = State::over;
+    return;
+  }
+  const int unknown = first_of(item.sides, is_unknown);
+  if (unknown >= 0) return settle_not_known(item, unknown);
+  settle_known(item);
+}
+
+}  // namespace reckon

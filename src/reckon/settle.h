@@ -1,0 +1,15 @@
+// reckon/settle.h: which side of an item governs, and the item's state. Combined first, the first
+// side to run out governs and what is over counts before all else; combined latest, the last.
+#pragma once
+
+#include "reckon/lives.h"
+
+namespace reckon {
+
+// Sets governs, state, expected and lack from the sides, which must not be empty.
+void settle(Item& item);
+
+// Whether a has a smaller part of its limit left than b (128 bits, never divided).
+bool has_less_of_its_limit_left(const Side& a, const Side& b);
+
+}  // namespace reckon

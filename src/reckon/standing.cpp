@@ -1,0 +1,96 @@
+#include "reckon/standing.h"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <tuple>
+#include <utility>
+
+#include "reckon/question.h"
+#include "reckon/things.h"
+
+namespace reckon {
+
+namespace {
+
+using Written = std::map<logbook::EntryId, std::int64_t>;
+
+Written written_places(const std::vector<logbook::Entry>& entries) {
+  Written written;
+  for (const logbook::Entry& entry : entries) written.emplace(entry.id, 0);
+  std::int64_t place = 0;
+  for (auto& [id, at] : written) at = place++;
+  return written;
+}
+
+std::vector<logbook::Thing> things_of(const Chain& chain) {
+  std::vector<logbook::Thing> things;
+  for (const Link& link : chain.links) {
+    const logbook::Said* said = said_in(*link.entry);
+    if (said == nullptr) continue;
+    const std::vector<logbook::Thing> named = things_in(said->fact);
+    things.insert(things.end(), named.begin(), named.end());
+  }
+  return things;
+}
+
+std::vector<logbook::EntryId> ids_of(const Chain& chain) {
+  std::vector<logbook::EntryId> ids;
+  std::transform(chain.links.begin(), chain.links.end(), std::back_inserter(ids),
+                 [](const Link& link) { return link.entry->id; });
+  return ids;
+}
+
+void ask_about(const Chain& chain, const ChainValue& value, std::vector<Question>& questions) {
+  if (!value.apart.empty()) {
+    questions.push_back(make_question("two corrections", value.apart, things_of(chain)));
+  }
+  if (value.is_corrected_and_struck) {
+    questions.push_back(make_question("struck and corrected", ids_of(chain), things_of(chain)));
+  }
+}
+
+void add_value(const Chain& chain, const Written& written, quantity::Day as_of, Standing& result) {
+  const ChainValue value = value_of(chain, result.knowledge, nullptr);
+  const logbook::Said* said = value.said != nullptr ? value.said : value.last;
+  if (said == nullptr || said->day > as_of) return;
+  StandingFact fact;
+  fact.root = chain.root();
+  fact.chain = value.said != nullptr ? value.chain : ids_of(chain);
+  fact.said = said;
+  fact.written = written.at(fact.root);
+  ask_about(chain, value, result.questions);
+  (value.said != nullptr ? result.facts : result.struck).push_back(std::move(fact));
+}
+
+void sort_by_day(std::vector<StandingFact>& facts) {
+  std::sort(facts.begin(), facts.end(), [](const StandingFact& a, const StandingFact& b) {
+    return std::tuple(a.said->day.count(), a.written) < std::tuple(b.said->day.count(), b.written);
+  });
+}
+
+// What it would change is unknown as long as the entry that it names is not here.
+void ask_about_missing(const logbook::Entry& entry, std::vector<Question>& questions) {
+  questions.push_back(
+      make_question("names an entry that is not here", {entry.id}, things_in(entry.said->fact)));
+}
+
+}  // namespace
+
+Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_of) {
+  Chains chains = chains_of(entries);
+  const Written written = written_places(entries);
+  Standing result;
+  result.knowledge = Knowledge(entries);
+  result.unread = std::move(chains.unread);
+  result.chains = std::move(chains.all);
+  for (const Chain& chain : result.chains) add_value(chain, written, as_of, result);
+  for (const logbook::Entry* entry : chains.without_target) {
+    ask_about_missing(*entry, result.questions);
+  }
+  sort_by_day(result.facts);
+  sort_by_day(result.struck);
+  return result;
+}
+
+}  // namespace reckon

@@ -1,0 +1,157 @@
+#include "reckon/task_events.h"
+
+#include <algorithm>
+
+#include "reckon/aboard.h"
+#include "reckon/use.h"
+
+namespace reckon {
+namespace {
+
+template <class Work>
+bool is_about(const Work& work, const logbook::Task& task, const logbook::Thing& thing) {
+  return work.name == task.name && work.thing == thing && is_same_class(work.class_, task.class_);
+}
+
+bool is_before_record(const View& view, const logbook::Thing& thing, const Mark& mark) {
+  const std::optional<Mark> first = first_on_record(view.histories, thing);
+  return first && mark < *first;
+}
+
+// What a statement of this entry says about the thing's own clock; `place` is what the flights say.
+std::optional<Figure> heed_own(const View& view, const Statement& statement, const Mark& mark,
+                               const std::optional<Figure>& place) {
+  const Total now = view.histories.total(statement.thing, statement.clock, view.now());
+  if (now.figure.is_unknown()) return place;
+  if (!place || is_before_record(view, statement.thing, mark)) return plain(statement.stated);
+  const bool is_earlier = statement.stated.raw() < place->raw();
+  return !statement.agreed_when_written && is_earlier ? plain(statement.stated) : place;
+}
+
+// An airframe total that is stated too low moves everything on that airframe with it.
+std::optional<Figure> heed_airframe(const Statement& statement,
+                                    const std::optional<Figure>& place) {
+  if (!place || statement.agreed_when_written || statement.reckoned.is_unknown()) return place;
+  if (statement.stated.raw() >= statement.reckoned.raw()) return place;
+  return *place - (plain(statement.reckoned) - plain(statement.stated));
+}
+
+// A due point by the hours of another thing; empty: it cannot be told of which.
+struct Point {
+  std::optional<logbook::Thing> reference;
+  Figure hours;
+};
+
+// A reference thing's place on its clock and the thing's own place there: their difference stays
+// while the thing is on the reference.
+std::optional<Figure> moved_to_own_clock(const View& view, const logbook::Thing& thing,
+                                         const Point& point, Mark mark) {
+  for (const logbook::Thing& either : {thing, *point.reference}) {
+    if (const auto first = first_on_record(view.histories, either)) mark = std::max(mark, *first);
+  }
+  const Total there = view.histories.total(*point.reference, service_clock, mark);
+  const auto own = place_on_clock(view.histories, thing, service_clock, mark);
+  if (there.figure.is_unknown() || !own) return std::nullopt;
+  return *own + (point.hours - plain(there.figure));
+}
+
+std::optional<Figure> own_point(const View& view, const logbook::Thing& thing, const Clock& clock,
+                                const Figure& point) {
+  if (view.histories.total(thing, clock, view.now()).figure.is_unknown()) return std::nullopt;
+  return point;
+}
+
+// The engine that a sentence means: the thing, the engine it is in, or the only one aboard.
+std::optional<logbook::Thing> engine_meant(const View& view, const logbook::Thing& thing) {
+  if (const auto engine = engine_at(view.histories, thing, view.now())) return *engine;
+  const auto* aircraft = std::get_if<logbook::Aircraft>(&thing);
+  if (aircraft == nullptr) return std::nullopt;
+  std::optional<logbook::Thing> only;
+  for (const logbook::Thing& fitted : aboard(view.histories, *aircraft)) {
+    if (!std::holds_alternative<logbook::Engine>(fitted)) continue;
+    if (only) return std::nullopt;
+    only = fitted;
+  }
+  return only;
+}
+
+std::optional<logbook::Thing> aircraft_meant(const View& view, const logbook::Thing& thing,
+                                             const Mark& mark) {
+  if (const auto then = aircraft_at(view.histories, thing, mark)) return *then;
+  if (const auto now = view.histories.aircraft_now(thing)) return *now;
+  return std::nullopt;
+}
+
+StatedPoint point_of(const View& view, const logbook::Thing& thing, const TaskEvent& event,
+                     const Point& point) {
+  StatedPoint stated{true, std::nullopt};
+  if (!point.reference) return stated;
+  stated.place = *point.reference == thing
+                     ? own_point(view, thing, service_clock, point.hours)
+                     : moved_to_own_clock(view, thing, point, event.mark);
+  return stated;
+}
+
+}  // namespace
+
+std::vector<TaskEvent> task_events(const View& view, const logbook::Task& task,
+                                   const logbook::Thing& thing) {
+  std::vector<TaskEvent> events;
+  for (const StandingFact& fact : view.standing.facts) {
+    const auto* done = std::get_if<logbook::Done>(&fact.said->fact);
+    const auto* next_due = std::get_if<logbook::NextDue>(&fact.said->fact);
+    const bool is_meant = (done != nullptr && is_about(*done, task, thing)) ||
+                          (next_due != nullptr && is_about(*next_due, task, thing));
+    if (is_meant) events.push_back({&fact, view.histories.mark_of(fact.root), done, next_due});
+  }
+  std::stable_sort(events.begin(), events.end(),
+                   [](const TaskEvent& a, const TaskEvent& b) { return a.mark < b.mark; });
+  return events;
+}
+
+std::optional<Figure> place_of_done(const View& view, const logbook::Thing& thing,
+                                    const Clock& clock, const TaskEvent& event) {
+  std::optional<Figure> place = place_on_clock(view.histories, thing, clock, event.mark);
+  for (const Statement& statement : view.histories.statements()) {
+    if (statement.entry != event.fact->root || statement.clock != clock) continue;
+    const bool is_airframe = std::holds_alternative<logbook::Aircraft>(statement.thing);
+    if (statement.thing == thing) {
+      place = heed_own(view, statement, event.mark, place);
+    } else if (is_airframe && clock == service_clock) {
+      place = heed_airframe(statement, place);
+    }
+  }
+  return place;
+}
+
+StatedPoint stated_point(const View& view, const logbook::Thing& thing, const Clock& clock,
+                         const TaskEvent& event) {
+  if (event.next_due == nullptr) return {};
+  for (const logbook::DuePoint& point : event.next_due->points) {
+    const auto* count = std::get_if<logbook::Count>(&point);
+    if (count != nullptr && Clock{count->counter} == clock) {
+      return {true, own_point(view, thing, clock, count->amount)};
+    }
+    if (clock != service_clock) continue;
+    if (const auto* airframe = std::get_if<logbook::AtAirframe>(&point)) {
+      return point_of(view, thing, event,
+                      {aircraft_meant(view, thing, event.mark),
+                       quantity::service_hours(airframe->hours)});
+    }
+    if (const auto* engine = std::get_if<logbook::AtEngine>(&point)) {
+      return point_of(view, thing, event,
+                      {engine_meant(view, thing), quantity::service_hours(engine->hours)});
+    }
+  }
+  return {};
+}
+
+std::optional<Day> stated_day(const TaskEvent& event) {
+  if (event.next_due == nullptr) return std::nullopt;
+  for (const logbook::DuePoint& point : event.next_due->points) {
+    if (const auto* day = std::get_if<Day>(&point)) return *day;
+  }
+  return std::nullopt;
+}
+
+}  // namespace reckon

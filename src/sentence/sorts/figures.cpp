@@ -1,0 +1,225 @@
+#include "sentence/sorts/figures.h"
+
+#include <array>
+#include <utility>
+
+#include "quantity/figure.h"
+
+namespace sentence {
+namespace {
+
+using quantity::Typed;
+
+constexpr std::int64_t most_feet = 60'000;
+// Days, seconds and minutes of one statement.
+constexpr std::int64_t most_small_number = 100'000;
+
+Fault fault_of(quantity::Misreading why) {
+  switch (why) {
+    case quantity::Misreading::not_a_number: return Fault::not_a_number;
+    case quantity::Misreading::two_readings: return Fault::two_readings;
+    case quantity::Misreading::not_exact: return Fault::not_exact;
+    case quantity::Misreading::not_whole: return Fault::not_whole;
+    case quantity::Misreading::out_of_range: return Fault::out_of_range;
+    case quantity::Misreading::no_such_day: return Fault::no_such_day;
+    case quantity::Misreading::ambiguous_day: return Fault::ambiguous_day;
+  }
+  return Fault::not_a_number;
+}
+
+template <class Value>
+bool hand_over(Cursor& cursor, std::string_view figure, const Typed<Value>& typed, Value& value) {
+  if (!typed.is_read()) return refuse_figure(cursor, figure, typed.misread());
+  value = typed.value();
+  return true;
+}
+
+template <class Value>
+using Reads = Typed<Value> (*)(std::string_view);
+
+// A figure without a unit.
+template <class Value>
+bool read_alone(Cursor& cursor, Reads<Value> reads, Value& value) {
+  const std::string_view figure = cursor.take_signed_number();
+  return !figure.empty() && hand_over(cursor, figure, reads(figure), value);
+}
+
+using Units = std::initializer_list<std::string_view>;
+
+// A figure with its unit. Only with its own unit is a figure this one, so only then is it refused.
+template <class Value>
+bool read_with(Cursor& cursor, Units units, Reads<Value> reads, Value& value) {
+  const std::string_view figure = cursor.take_signed_number();
+  if (figure.empty() || !take_unit(cursor, units)) return false;
+  return hand_over(cursor, figure, reads(figure), value);
+}
+
+Typed<std::int64_t> read_small_number(std::string_view text) {
+  const Typed<std::int64_t> whole = quantity::read_whole(text);
+  if (!whole.is_read() || whole.value() <= most_small_number) return whole;
+  return quantity::Misread{quantity::Misreading::out_of_range, {}, {}};
+}
+
+Typed<std::int64_t> read_altitude(std::string_view text) {
+  return quantity::read_figure(text, {0, -most_feet, most_feet});
+}
+
+void say_with(std::string& out, const std::string& figure, std::string_view unit) {
+  out += figure;
+  out += ' ';
+  out += unit;
+}
+
+struct TorqueWord {
+  logbook::TorqueUnit unit;
+  Units words;
+};
+const std::array<TorqueWord, 4>& torque_words() {
+  static const std::array<TorqueWord, 4> words = {
+      TorqueWord{logbook::TorqueUnit::percent, {"%"}},
+      TorqueWord{logbook::TorqueUnit::psi, {"psi"}},
+      TorqueWord{logbook::TorqueUnit::foot_pounds, {"ft-lb", "lb-ft", "ft lb", "lb ft"}},
+      TorqueWord{logbook::TorqueUnit::newton_metres, {"N m", "Nm"}}};
+  return words;
+}
+
+}  // namespace
+
+bool refuse_figure(Cursor& cursor, std::string_view figure, const quantity::Misread& misread) {
+  if (cursor.trace() == nullptr) return false;
+  Misreading misreading;
+  misreading.fault = fault_of(misread.why);
+  const auto from = static_cast<std::size_t>(figure.data() - cursor.text().data());
+  misreading.from = static_cast<std::uint16_t>(from);
+  misreading.to = static_cast<std::uint16_t>(from + figure.size());
+  misreading.read = std::string(figure);
+  misreading.first = misread.first;
+  misreading.second = misread.second;
+  return cursor.refuse(std::move(misreading));
+}
+
+bool take_unit(Cursor& cursor, Units units) {
+  Trace* trace = cursor.trace();
+  cursor.trace_to(nullptr);
+  bool is_taken = false;
+  for (const std::string_view unit : units) is_taken = is_taken || cursor.take_words(unit);
+  cursor.trace_to(trace);
+  return is_taken || cursor.take_words(*units.begin());
+}
+
+bool read_factor(Cursor& cursor, quantity::Factor& factor) {
+  return read_alone<quantity::Factor>(cursor, quantity::read_factor, factor);
+}
+bool read_weight(Cursor& cursor, quantity::Weight& weight) {
+  return read_alone<quantity::Weight>(cursor, quantity::read_weight, weight);
+}
+bool read_decimal(Cursor& cursor, quantity::Decimal& decimal) {
+  return read_alone<quantity::Decimal>(cursor, quantity::read_decimal, decimal);
+}
+bool read_volts(Cursor& cursor, quantity::Decimal& volts) {
+  return read_with<quantity::Decimal>(cursor, {"V", "volts", "volt"}, quantity::read_decimal,
+                                      volts);
+}
+bool read_percent(Cursor& cursor, quantity::Decimal& percent) {
+  return read_with<quantity::Decimal>(cursor, {"%", "percent"}, quantity::read_decimal, percent);
+}
+bool read_temperature(Cursor& cursor, quantity::Temperature& temperature) {
+  return read_with<quantity::Temperature>(cursor, {"C", "\xC2\xB0 C", "\xC2\xB0"
+                                                                     "C"},
+                                          quantity::read_temperature, temperature);
+}
+bool read_margin(Cursor& cursor, quantity::Margin& margin) {
+  return read_with<quantity::Margin>(cursor, {"C", "\xC2\xB0 C", "\xC2\xB0"
+                                                                "C"},
+                                     quantity::read_margin, margin);
+}
+bool read_whole(Cursor& cursor, std::int64_t& whole) {
+  return read_alone<std::int64_t>(cursor, quantity::read_whole, whole);
+}
+bool read_seconds(Cursor& cursor, std::int64_t& seconds) {
+  return read_with<std::int64_t>(cursor, {"s", "sec", "second", "seconds"}, read_small_number,
+                                 seconds);
+}
+bool read_minutes(Cursor& cursor, std::int64_t& minutes) {
+  return read_with<std::int64_t>(cursor, {"min", "minute", "minutes", "mins"}, read_small_number,
+                                 minutes);
+}
+bool read_feet(Cursor& cursor, std::int64_t& feet) {
+  return read_with<std::int64_t>(cursor, {"ft", "feet"}, read_altitude, feet);
+}
+bool read_days(Cursor& cursor, std::int64_t& days) {
+  return read_with<std::int64_t>(cursor, {"days", "day"}, read_small_number, days);
+}
+
+bool read_torque(Cursor& cursor, logbook::Torque& torque) {
+  const std::size_t start = cursor.at();
+  for (const TorqueWord& word : torque_words()) {
+    cursor.go_to(start);
+    torque.unit = word.unit;
+    if (read_with<quantity::Decimal>(cursor, word.words, quantity::read_decimal, torque.value)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+bool read_fuel(Cursor& cursor, logbook::FuelFlow& fuel) {
+  const std::size_t start = cursor.at();
+  fuel.unit = logbook::FuelUnit::pounds_an_hour;
+  if (read_with<quantity::Decimal>(cursor, {"lb/h", "lb/hr", "pph"}, quantity::read_decimal,
+                                   fuel.value)) {
+    return true;
+  }
+  cursor.go_to(start);
+  fuel.unit = logbook::FuelUnit::kilograms_an_hour;
+  return read_with<quantity::Decimal>(cursor, {"kg/h", "kg/hr"}, quantity::read_decimal,
+                                      fuel.value);
+}
+
+void say_hours(std::string& out, const quantity::Hours& hours) {
+  say_with(out, quantity::say(hours), "h");
+}
+void say_hour_meter(std::string& out, const quantity::HourMeter& reading) {
+  out += quantity::say(reading);
+}
+void say_factor(std::string& out, const quantity::Factor& factor) { out += quantity::say(factor); }
+void say_weight(std::string& out, const quantity::Weight& weight) { out += quantity::say(weight); }
+void say_decimal(std::string& out, const quantity::Decimal& decimal) {
+  out += quantity::say(decimal);
+}
+void say_volts(std::string& out, const quantity::Decimal& volts) {
+  say_with(out, quantity::say(volts), "V");
+}
+void say_percent(std::string& out, const quantity::Decimal& percent) {
+  say_with(out, quantity::say(percent), "%");
+}
+void say_temperature(std::string& out, const quantity::Temperature& temperature) {
+  say_with(out, quantity::say(temperature), "C");
+}
+void say_margin(std::string& out, const quantity::Margin& margin) {
+  say_with(out, quantity::say(margin), "C");
+}
+void say_torque(std::string& out, const logbook::Torque& torque) {
+  for (const TorqueWord& word : torque_words()) {
+    if (word.unit == torque.unit) say_with(out, quantity::say(torque.value), *word.words.begin());
+  }
+}
+void say_fuel(std::string& out, const logbook::FuelFlow& fuel) {
+  const bool is_pounds = fuel.unit == logbook::FuelUnit::pounds_an_hour;
+  say_with(out, quantity::say(fuel.value), is_pounds ? "lb/h" : "kg/h");
+}
+void say_whole(std::string& out, const std::int64_t& whole) { out += std::to_string(whole); }
+void say_seconds(std::string& out, const std::int64_t& seconds) {
+  say_with(out, std::to_string(seconds), "s");
+}
+void say_minutes(std::string& out, const std::int64_t& minutes) {
+  say_with(out, std::to_string(minutes), "min");
+}
+void say_feet(std::string& out, const std::int64_t& feet) {
+  say_with(out, std::to_string(feet), "ft");
+}
+void say_days(std::string& out, const std::int64_t& days) {
+  say_with(out, std::to_string(days), days == 1 ? "day" : "days");
+}
+
+}  // namespace sentence

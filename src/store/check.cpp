@@ -1,0 +1,202 @@
+// The proving half of store/book.h: everything that can be checked without knowing what flying is.
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "sentence/frame.h"
+#include "sentence/sentence.h"
+#include "store/book.h"
+#include "store/chain.h"
+#include "store/finding_lists.h"
+#include "store/inside.h"
+#include "store/rows.h"
+#include "store/sql.h"
+
+namespace store {
+namespace {
+
+using logbook::EntryId;
+
+// The file as SQLite sees it.
+void check_file(Database& database, std::vector<Finding>& findings) {
+  Statement integrity = database.statement("PRAGMA integrity_check");
+  while (integrity.next()) {
+    if (integrity.text(0) != "ok") findings.push_back({"file", {}, std::string(integrity.text(0))});
+  }
+  Statement keys = database.statement("PRAGMA foreign_key_check");
+  while (keys.next()) {
+    findings.push_back({"derived", {}, "a row of " + std::string(keys.text(0)) + " leads nowhere"});
+  }
+}
+
+// Walks through all entries, by writer, number and digest.
+class Walk {
+ public:
+  Walk(Database& database, const logbook::RecordId& record, std::vector<Finding>& findings)
+      : database_(database), record_(record), findings_(findings) {}
+
+  void run();
+  // Arrivals of what is not here any more: the end of a chain that was cut off.
+  void find_missing();
+  // What the lists should hold, as far as the entries could be read.
+  Listed& expected() { return expected_; }
+
+ private:
+  void check_row(const Row& row);
+  void check_place(const Stored& stored);
+  void check_words(const Stored& stored);
+  void check_said(const Stored& stored, const logbook::Said& said);
+  void check_refers(const Stored& stored, const logbook::Said& said);
+  void check_arrival(const Stored& stored, const logbook::Entry& entry);
+  void find(std::string what, const EntryId& entry, std::string detail) {
+    findings_.push_back({std::move(what), entry, std::move(detail)});
+  }
+
+  Database& database_;
+  const logbook::RecordId& record_;
+  std::vector<Finding>& findings_;
+  Listed expected_;
+  std::map<EntryId, std::int64_t> arrivals_;  // not yet met among the entries
+  // The entries of the writer's current number and of the number before it that is here.
+  EntryId current_;
+  std::set<logbook::Digest> current_digests_;
+  std::set<logbook::Digest> previous_digests_;
+};
+
+void Walk::run() {
+  Statement arrived = database_.statement("SELECT place, writer, number, digest FROM arrived");
+  while (arrived.next()) {
+    const EntryId id = entry_in(database_, arrived, 1);
+    const bool is_first = arrivals_.emplace(id, arrived.number(0)).second;
+    if (!is_first) find("arrived", id, "it arrived twice");
+  }
+  Statement rows = database_.statement("SELECT " + std::string(row_columns) +
+                                       " FROM entry AS e ORDER BY e.writer, e.number, e.digest");
+  while (rows.next()) check_row(row_in(rows));
+}
+
+void Walk::check_row(const Row& row) {
+  const std::optional<Stored> stored = stored_in(row);
+  if (!stored) {
+    EntryId id{sentence::read_writer(row.writer).value_or(logbook::WriterId()), row.number, {}};
+    if (row.digest.size() == id.digest.size()) {
+      std::copy(row.digest.begin(), row.digest.end(), id.digest.begin());
+    }
+    return find("frame", id, "its fields are not those of a record line");
+  }
+  check_place(*stored);
+  check_words(*stored);
+}
+
+// The digest follows from the entry itself, and the entry before it is there.
+void Walk::check_place(const Stored& stored) {
+  const EntryId& id = stored.id;
+  if (entry_digest(stored.frame, {record_, stored.previous, stored.sentence}) != id.digest) {
+    find("chain", id, "its digest does not follow from what it says");
+  }
+  if (id.writer != current_.writer) {
+    current_ = {id.writer, 0, {}};
+    current_digests_ = {logbook::Digest{}};
+  }
+  if (id.number == current_.number) {
+    find("fork", id, "another entry has this number");
+  } else {
+    const bool is_next = id.number == current_.number + 1;
+    if (!is_next) find("gap", id, "the entries before it are missing");
+    previous_digests_ = is_next ? std::move(current_digests_) : std::set<logbook::Digest>();
+    current_digests_.clear();
+    current_ = id;
+  }
+  current_digests_.insert(id.digest);
+  if (!previous_digests_.empty() && !previous_digests_.contains(stored.previous)) {
+    find("chain", id, "it does not follow the entry before it");
+  }
+}
+
+void Walk::check_words(const Stored& stored) {
+  const logbook::Entry entry = entry_of(stored);
+  check_arrival(stored, entry);
+  if (entry.said) return check_said(stored, *entry.said);
+  const bool may_be_unread = sentence::read_withheld(stored.sentence).has_value() ||
+                             stored.frame.language > sentence::language;
+  if (!may_be_unread) find("sentence", stored.id, "the sentence cannot be read");
+}
+
+void Walk::check_said(const Stored& stored, const logbook::Said& said) {
+  const bool is_ours = stored.frame.language <= sentence::language;
+  if (is_ours && sentence::say(said) != stored.sentence) {
+    find("sentence", stored.id, "said again it becomes: " + sentence::say(said));
+  }
+  if (is_ours && sentence::about(said) != stored.frame.about) {
+    find("about", stored.id, "the sentence is about " + sentence::say_about(sentence::about(said)));
+  }
+  check_refers(stored, said);
+}
+
+// Every entry that the sentence names is meant by the frame, once.
+void Walk::check_refers(const Stored& stored, const logbook::Said& said) {
+  for (const logbook::EntryName& name : sentence::named_entries(said)) {
+    const auto is_meant = [&](const EntryId& entry) {
+      return entry.number == name.number &&
+             sentence::say_writer(entry.writer).starts_with(name.writer);
+    };
+    const auto& refers = stored.frame.refers;
+    if (std::count_if(refers.begin(), refers.end(), is_meant) == 1) continue;
+    find("refers", stored.id, "it does not say which entry is " + name.writer + '-' +
+                                  std::to_string(name.number));
+  }
+}
+
+void Walk::check_arrival(const Stored& stored, const logbook::Entry& entry) {
+  const auto place = arrivals_.find(stored.id);
+  if (place == arrivals_.end()) return find("arrived", stored.id, "when it came is not on record");
+  for (ListRow& row : list_rows(entry)) expected_.emplace_back(place->second, std::move(row));
+  arrivals_.erase(place);
+}
+
+void Walk::find_missing() {
+  for (const auto& [entry, place] : arrivals_) find("arrived", entry, "it is missing");
+}
+
+// Each row that the lists lack or have too many.
+void check_lists(Database& database, Listed expected, std::vector<Finding>& findings) {
+  std::sort(expected.begin(), expected.end());
+  const Listed there = listed(database);
+  Listed wrong;
+  std::set_symmetric_difference(expected.begin(), expected.end(), there.begin(), there.end(),
+                                std::back_inserter(wrong));
+  for (const auto& [place, row] : wrong) {
+    Statement found = database.statement(
+        "SELECT writer, number, digest FROM arrived WHERE place = ?", place);
+    const auto entry = found.next() ? std::optional(entry_in(database, found, 0)) : std::nullopt;
+    findings.push_back({"derived", entry, "the list " + row.table + " under " + row.thing});
+  }
+}
+
+std::vector<Finding> check_all(Database& database, const logbook::RecordId& record) {
+  std::vector<Finding> findings;
+  try {
+    check_file(database, findings);
+    Walk walk(database, record, findings);
+    walk.run();
+    walk.find_missing();
+    check_lists(database, std::move(walk.expected()), findings);
+  } catch (const Trouble& trouble) {
+    // A page that cannot be read ends the walk; what was found so far stands.
+    if (trouble.what().kind != logbook::TroubleKind::damaged) throw;
+    findings.push_back({"file", {}, trouble.what().detail});
+  }
+  return findings;
+}
+
+}  // namespace
+
+std::vector<Finding> Book::check() const {
+  const Look look(*this);
+  return check_all(inside_->database, inside_->record);
+}
+
+}  // namespace store

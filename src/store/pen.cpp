@@ -1,0 +1,195 @@
+// The writing half of store/book.h: one command, from the lock to the commit.
+#include <optional>
+#include <utility>
+
+#include "quantity/expect.h"
+#include "sentence/frame.h"
+#include "sentence/sentence.h"
+#include "store/arrivals.h"
+#include "store/book.h"
+#include "store/chain.h"
+#include "store/finding_lists.h"
+#include "store/inside.h"
+#include "store/knowledge.h"
+#include "store/mark.h"
+#include "store/origin.h"
+#include "store/rows.h"
+#include "store/schema_sql.h"
+#include "store/use_rows.h"
+
+namespace store {
+
+struct Pen::Inside {
+  explicit Inside(Book::Inside& opened);
+  ~Inside();
+
+  // Finds out under which writer this command writes.
+  void settle_writer();
+  void begin();
+  // What the sentence names, together with what the caller says that it replaces; sorted.
+  logbook::Frame frame_of(const logbook::Said& said, std::vector<logbook::EntryId> refers);
+  Stored stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers);
+  // Reads the entry from the file again, and all of it must be what was meant.
+  void prove(const Stored& stored, const logbook::Said& said);
+
+  Book::Inside& book;
+  Database& database;
+  // In this order: who waits for the marks holds no lock on the book.
+  std::optional<Marks> marks;
+  Transaction transaction;
+  Origin origin;
+  std::int64_t command;
+  Mark newest;                // the newest own entry
+  std::int64_t newest_place;  // and where it arrived
+  bool is_new_writer = false;
+  bool is_committed = false;
+  Places places;
+};
+
+Pen::Inside::Inside(Book::Inside& opened)
+    : book(opened),
+      database(opened.database),
+      marks(std::in_place, opened.surroundings.state_folder, opened.record),
+      transaction(opened.database, Transaction::Kind::write),
+      origin(origin_of(opened.begins ? opened.begins : first_said(opened.database),
+                       opened.surroundings)),
+      command(next_command(opened.database)),
+      newest_place(0),
+      places(opened.database) {
+  settle_writer();
+}
+
+Pen::Inside::~Inside() {
+  if (is_new_writer && !is_committed) marks->remove(newest.writer);
+}
+
+void Pen::Inside::settle_writer() {
+  const std::optional<logbook::WriterId> own = own_writer(database);
+  const std::optional<Mark> mark = own ? marks->read(*own) : std::nullopt;
+  if (!mark) return begin();
+  const bool is_marked = mark->number == 0 || is_there(database, {*own, mark->number, mark->digest});
+  if (!is_marked || !is_one_command_after(database, *own, mark->number)) return begin();
+
+  newest.writer = *own;
+  if (const auto entry = newest_of(database, *own)) {
+    newest.number = entry->number;
+    newest.digest = entry->digest;
+    newest_place = newest_place_of(database, *own);
+  }
+  // A command that was killed between its commit and its mark is made good before the next one, so
+  // that never more than one command is ahead of the mark.
+  if (newest != *mark) marks->write(newest);
+}
+
+void Pen::Inside::begin() {
+  newest = {begin_writer(database, origin), 0, {}};
+  is_new_writer = true;
+  // Before the commit: a book whose writer has no mark would count as a copy.
+  marks->write(newest);
+}
+
+logbook::Frame Pen::Inside::frame_of(const logbook::Said& said,
+                                     std::vector<logbook::EntryId> refers) {
+  logbook::Frame frame;
+  frame.writer = newest.writer;
+  frame.number = newest.number + 1;
+  frame.written = origin.now;
+  frame.language = sentence::language;
+  frame.about = sentence::about(said);
+  frame.knows = learned_since(database, newest.writer, newest_place);
+  frame.refers = std::move(refers);
+  return frame;
+}
+
+Stored Pen::Inside::stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers) {
+  Stored stored;
+  stored.frame = frame_of(said, std::move(refers));
+  stored.sentence = sentence::say(said);
+  stored.previous = newest.digest;
+  stored.id = {newest.writer, stored.frame.number,
+               entry_digest(stored.frame, {book.record, stored.previous, stored.sentence})};
+  return stored;
+}
+
+void Pen::Inside::prove(const Stored& stored, const logbook::Said& said) {
+  const std::string writer = sentence::say_writer(stored.id.writer);
+  Statement found = database.statement(
+      "SELECT " + std::string(row_columns) +
+          " FROM entry AS e WHERE e.writer = ? AND e.number = ? AND e.digest = ?",
+      writer, stored.id.number, Blob(stored.id.digest));
+  const bool is_found = found.next();
+  const Row row = is_found ? row_in(found) : Row();
+  if (row != row_of(stored)) {
+    throw Trouble({logbook::TroubleKind::damaged, database.path(),
+                   "what was written reads back otherwise: " + sentence::say_entry(stored.id)});
+  }
+  const std::optional<Stored> read = stored_in(row);
+  EXPECT(read && read->frame == stored.frame);
+  EXPECT(entry_digest(read->frame, {book.record, read->previous, read->sentence}) ==
+         stored.id.digest);
+  EXPECT(said_by(*read) == said);
+}
+
+Pen::Pen(Book& book) {
+  EXPECT(book.inside_->access == Access::write);
+  inside_ = std::make_unique<Inside>(*book.inside_);
+}
+
+Pen::~Pen() = default;
+
+std::vector<logbook::Entry> Pen::entries() const {
+  Database& database = inside_->database;
+  return entries_in(database, database.statement("SELECT " + std::string(row_columns) +
+                                                 " FROM entry AS e ORDER BY e.writer, e.number, "
+                                                 "e.digest"));
+}
+
+Appended Pen::append(const logbook::Said& said,
+                     const std::vector<logbook::EntryId>& also_refers) {
+  Inside& inside = *inside_;
+  EXPECT(!inside.is_committed);
+  Named named = named_in(inside.database, said, also_refers);
+  if (!named.unclear.empty()) return std::move(named.unclear);
+
+  const Stored stored = inside.stored_of(said, std::move(named.entries));
+  insert(inside.database, stored);
+  const std::int64_t place =
+      arrive(inside.database, stored.id, inside.command, inside.origin);
+  inside.prove(stored, said);
+  const logbook::Entry entry{stored.id, stored.frame, stored.sentence, said};
+  list(inside.database, entry, place);
+  inside.places.add(stored.id, place);
+  inside.newest = {stored.id.writer, stored.id.number, stored.id.digest};
+  inside.newest_place = place;
+  return entry;
+}
+
+void Pen::replace(const logbook::DerivedUse& use) {
+  EXPECT(!inside_->is_committed);
+  store::replace(inside_->database, use, inside_->places);
+}
+
+void Pen::clear_derived() {
+  EXPECT(!inside_->is_committed);
+  inside_->database.run(derived_sql);
+  for (const logbook::Entry& entry : entries()) {
+    list(inside_->database, entry, inside_->places.of(entry.id));
+  }
+}
+
+void Pen::commit() {
+  Inside& inside = *inside_;
+  EXPECT(!inside.is_committed);
+  inside.transaction.commit();
+  inside.is_committed = true;
+  const bool was_a_copy = inside.is_new_writer && own_writer_count(inside.database) > 1;
+  if (was_a_copy) inside.book.began_a_new_writer = true;
+  // The entries are saved whatever becomes of the mark: one command may be ahead of it.
+  try {
+    inside.marks->write(inside.newest);
+  } catch (const Trouble&) {
+  }
+  inside.marks.reset();
+}
+
+}  // namespace store

@@ -1,0 +1,158 @@
+// Why a fact cannot be taken as it stands, or is doubtful, and what to do about it. Each doubt is a
+// whole sentence with named gaps; its text is stable, since although carries it in the record.
+#include <array>
+
+#include "quantity/expect.h"
+#include "words/figures.h"
+#include "words/grammar.h"
+#include "words/words.h"
+
+namespace words {
+
+namespace {
+
+using reckon::CheckKind;
+using reckon::Objection;
+
+struct Sentences {
+  CheckKind kind;
+  std::string_view doubt;   // begins small, without a final point
+  std::string_view advice;  // what to do
+};
+
+constexpr std::array sentences = {
+    Sentences{CheckKind::meter_gap, "{difference} are missing before this flight",
+              "Check the meter's first reading, or say the missing hours as unaccounted."},
+    Sentences{CheckKind::meter_overlap,
+              "the meter begins {difference} before its last reading of {reckoned}",
+              "Check both meter readings against the flight before."},
+    Sentences{CheckKind::hours_against_meter, "{stated} were stated and the meter shows {reckoned}",
+              "Check the hours and both meter readings."},
+    Sentences{CheckKind::hours_against_clock,
+              "{stated} were stated and the times give {reckoned}",
+              "Check the hours and the times of take-off and landing."},
+    Sentences{CheckKind::duplicate, "this says the same as {entry}",
+              "If it is one event, leave it out."},
+    Sentences{CheckKind::too_long_a_day, "{reckoned} on {day} are more than a day holds",
+              "Check the hours and the day, also of the other flights of that day."},
+    Sentences{CheckKind::in_the_future, "{day} has not come yet",
+              "Write the day on which it happened."},
+    Sentences{CheckKind::wrong_year, "{day} is far from the other entries",
+              "Check the year."},
+    Sentences{CheckKind::before_brought_forward,
+              "{day} is before the day from which the book counts",
+              "The brought-forward figures hold it already, so leave it out."},
+    Sentences{CheckKind::landings_below_flights, "{stated} are fewer than {reckoned}",
+              "Check the landings; each flight has one at least."},
+    Sentences{CheckKind::no_such_thing, "nothing is on record by the name {name}",
+              "{nearest}Put it on record first, or write its name as it stands there."},
+    Sentences{CheckKind::no_such_task, "no task {name} is on record for it",
+              "{nearest}Write the name of a task that is on record, or put the task on record."},
+    Sentences{CheckKind::task_defined_twice, "{name} is on record already as {entry}",
+              "To replace it, add: instead of entry {entry}."},
+    Sentences{CheckKind::serial_elsewhere, "{name} is fitted to {other}",
+              "Say its removal there first."},
+    Sentences{CheckKind::place_taken, "{name} holds {other} already",
+              "Say its removal first."},
+    Sentences{CheckKind::not_fitted_there, "{name} is not fitted to {other}",
+              "Check the serial and the place."},
+    Sentences{CheckKind::serial_look_alike, "{name} looks like {other}, which is on record",
+              "Read the plate again and write the serial as it stands there."},
+    Sentences{CheckKind::fitted_before_made, "{name} was made or released only on {day}",
+              "Check both days."},
+    Sentences{CheckKind::engine_older_than_airframe,
+              "the engine has {stated} and its airframe {reckoned}",
+              "Check the hours that it had when it was fitted."},
+    Sentences{CheckKind::stated_total_differs, "{stated} were stated and the flights sum to {reckoned}",
+              "Check the stated total, and whether a flight is missing."},
+    Sentences{CheckKind::had_differs, "it is said to have {stated} and the record gives {reckoned}",
+              "Check the paper that came with it."},
+    Sentences{CheckKind::minutes_as_decimals,
+              "{stated} were stated and {reckoned} fit the meter, as if minutes were meant",
+              "If hours and minutes are meant, write them like 1:30."},
+    Sentences{CheckKind::fraction_of_a_whole_count, "{stated} is no whole count",
+              "Write a whole number."},
+    Sentences{CheckKind::correction_of_older_entry, "{entry} was corrected already by {later}",
+              "Correct {later}, which is the newest."},
+    Sentences{CheckKind::correction_of_other_kind, "{entry} is a sentence of another kind",
+              "Strike {entry} and say the right sentence anew."},
+    Sentences{CheckKind::entry_unknown, "there is no entry {name}",
+              "timeworn history shows the names of entries."},
+    Sentences{CheckKind::not_on_a_twin, "{name} has more than one engine",
+              "Say which engine, for example: 1 start on engine 2."},
+    Sentences{CheckKind::nothing_changes, "{entry} says this already",
+              "Say what is different, or leave it out."},
+    Sentences{CheckKind::bare_off_on, "the times may be those of the wheels or of the blocks",
+              "Write took off and landed, or blocks."},
+    Sentences{CheckKind::lifts_without_flight, "{stated} without a flight",
+              "Say the flight that they belong to."},
+};
+
+const Sentences& sentences_of(CheckKind kind) {
+  for (const Sentences& each : sentences) {
+    if (each.kind == kind) return each;
+  }
+  EXPECT(!"every check has its sentences");
+  return sentences.front();
+}
+
+// Which clock a count is on stands in the slot or in the sentence; a bare count says only itself.
+std::string figure_text(const std::optional<reckon::Figure>& figure, const Objection& objection,
+                        bool is_of_flights) {
+  if (!figure) return "another figure";
+  if (figure->unit() != reckon::Unit::count) return figure_exact(*figure, reckon::service_clock);
+  const bool is_one = figure->count() == quantity::whole_cycles(1);
+  const std::string number = quantity::say(figure->count());
+  if (objection.kind == CheckKind::landings_below_flights) {
+    const std::string_view one = is_of_flights ? "flight" : "landing";
+    return number + " " + std::string(one) + (is_one ? "" : "s");
+  }
+  if (objection.kind == CheckKind::lifts_without_flight) return number + (is_one ? " lift" : " lifts");
+  return objection.slot.empty() ? number : number + " (" + objection.slot + ")";
+}
+
+std::string name_at(const Objection& objection, std::size_t place) {
+  return place < objection.names.size() ? objection.names[place] : std::string("another thing");
+}
+
+std::string entry_at(const Objection& objection, std::size_t place) {
+  return place < objection.entries.size() ? entry_name(objection.entries[place])
+                                          : std::string("another entry");
+}
+
+std::string nearest_text(const Objection& objection) {
+  if (objection.names.size() < 2) return {};
+  return fill("Did you mean {}? ",
+              {listed({objection.names.begin() + 1, objection.names.end()}, "or")});
+}
+
+std::string gap(const Objection& objection, std::string_view name) {
+  if (name == "stated") return figure_text(objection.stated, objection, false);
+  if (name == "reckoned") return figure_text(objection.reckoned, objection, true);
+  if (name == "difference") return figure_text(objection.difference, objection, false);
+  if (name == "entry") return entry_at(objection, 0);
+  if (name == "later") return entry_at(objection, objection.entries.size() > 1 ? 1 : 0);
+  if (name == "name") return name_at(objection, 0);
+  if (name == "other") return name_at(objection, 1);
+  if (name == "nearest") return nearest_text(objection);
+  if (name == "day") return objection.day ? quantity::say(*objection.day) : "this day";
+  EXPECT(!"a gap has a known name");
+  return {};
+}
+
+std::string filled(std::string_view sentence, const Objection& objection) {
+  return fill_named(sentence, [&](std::string_view name) { return gap(objection, name); });
+}
+
+}  // namespace
+
+std::string doubt_text(const Objection& objection) {
+  return filled(sentences_of(objection.kind).doubt, objection);
+}
+
+std::string objection_text(const Objection& objection) {
+  const Sentences& both = sentences_of(objection.kind);
+  return capital(filled(both.doubt, objection)) + ". " + filled(both.advice, objection);
+}
+
+}  // namespace words

@@ -1,0 +1,73 @@
+// What is wrong with the book on disk, and that nothing was lost; and its exit code.
+#include <array>
+
+#include "quantity/expect.h"
+#include "text/visible.h"
+#include "words/grammar.h"
+#include "words/words.h"
+
+namespace words {
+
+namespace {
+
+using logbook::Trouble;
+using logbook::TroubleKind;
+
+struct Sentences {
+  TroubleKind kind;
+  int exit_code;
+  std::string_view text;
+};
+
+constexpr std::array sentences = {
+    Sentences{TroubleKind::no_such_book, 66,
+              "There is no book at {path}. Make one with timeworn new, or name another."},
+    Sentences{TroubleKind::not_a_book, 66,
+              "{path} is no book of Timeworn, so it was left alone. Name another file."},
+    Sentences{TroubleKind::newer_book, 77,
+              "{path} was written by a newer Timeworn, so nothing was saved. Use that version."},
+    Sentences{TroubleKind::already_there, 73,
+              "{path} is there already and was left as it is. Choose another name."},
+    Sentences{TroubleKind::cannot_create, 73,
+              "{path} cannot be made. Check that its folder is there and may be written."},
+    Sentences{TroubleKind::cannot_read, 74,
+              "{path} cannot be read; it was not changed. Check the file and its disk."},
+    Sentences{TroubleKind::cannot_write, 74,
+              "{path} cannot be written, so nothing was saved. Check the disk's free space and your "
+              "rights."},
+    Sentences{TroubleKind::in_use, 75,
+              "{path} is in use by another command, so nothing was saved. Try again in a moment."},
+    Sentences{TroubleKind::not_allowed, 77,
+              "This is not allowed with {path}, so nothing was saved."},
+    Sentences{TroubleKind::damaged, 74,
+              "{path} is damaged, so nothing was saved. Keep the file as it is; timeworn check shows "
+              "the place."},
+    Sentences{TroubleKind::no_place_for_mark, 78,
+              "The state folder {path} cannot be used, so nothing was saved. Check that it may be "
+              "written."},
+};
+
+const Sentences& sentences_of(TroubleKind kind) {
+  for (const Sentences& each : sentences) {
+    if (each.kind == kind) return each;
+  }
+  EXPECT(!"every trouble has its sentence");
+  return sentences.front();
+}
+
+std::string path_text(const Trouble& trouble) {
+  return trouble.path.empty() ? std::string("The book") : text::visible_line(trouble.path);
+}
+
+}  // namespace
+
+std::string trouble_text(const Trouble& trouble) {
+  std::string told = fill_named(sentences_of(trouble.kind).text,
+                                [&](std::string_view) { return path_text(trouble); });
+  if (!trouble.detail.empty()) told += " (" + text::visible_line(trouble.detail) + ")";
+  return told;
+}
+
+int trouble_exit_code(const Trouble& trouble) { return sentences_of(trouble.kind).exit_code; }
+
+}  // namespace words
