@@ -35,6 +35,7 @@ struct Objection {
   CheckKind kind = CheckKind::meter_gap;
   Severity severity = Severity::doubtful;
   std::string slot;                 // the clause that it points at ("meters", "landed"), if any
+  // Meter readings are given as hours. The difference says how far apart, and is never negative.
   std::optional<Figure> stated;
   std::optional<Figure> reckoned;
   std::optional<Figure> difference;

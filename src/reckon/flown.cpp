@@ -199,11 +199,17 @@ Amount meter_used(const Use& use, const logbook::MeterName& meter) {
 Amount count_used(const Use& use, const logbook::Counter& counter, const Spot& spot) {
   const CountStated stated = stated_in(use, counter, spot);
   if (stated.here) return exactly(*stated.here);
-  if (spot.is_engine_place || (spot.place && stated.everywhere)) {
+  const bool is_start = counter.kind == logbook::CounterKind::starts;
+  if (spot.is_engine_place || (spot.place && !is_start)) {
     return stated.everywhere ? exactly(*stated.everywhere) : not_stated(use, counter, spot);
   }
   if (stated.everywhere || stated.elsewhere) return on_airframe(stated, counter, spot);
   return not_stated(use, counter, spot);
+}
+
+bool states_at(const Use& use, const logbook::Counter& counter, const Spot& spot) {
+  const CountStated stated = stated_in(use, counter, spot);
+  return stated.here || stated.everywhere;
 }
 
 bool states(const Use& use, const logbook::Counter& counter) {

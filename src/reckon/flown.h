@@ -74,5 +74,7 @@ Amount meter_used(const Use& use, const logbook::MeterName& meter);
 Amount count_used(const Use& use, const logbook::Counter& counter, const Spot& spot);
 // Whether the entry itself states the counter anywhere.
 bool states(const Use& use, const logbook::Counter& counter);
+// Whether it states it for the spot: at its place, or without a place.
+bool states_at(const Use& use, const logbook::Counter& counter, const Spot& spot);
 
 }  // namespace reckon

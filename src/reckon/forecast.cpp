@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "reckon/wide.h"
+
 namespace reckon {
 namespace {
 
@@ -83,8 +85,8 @@ std::optional<std::int64_t> days_to_use(std::int64_t amount, std::int64_t used,
                                         quantity::Days days) {
   if (amount <= 0) return 0;
   if (used <= 0) return std::nullopt;
-  const __int128 product = static_cast<__int128>(amount) * days.count();
-  const __int128 needed = (product + used - 1) / used;
+  const Wide product = static_cast<Wide>(amount) * days.count();
+  const Wide needed = (product + used - 1) / used;
   if (needed > furthest_days) return std::nullopt;
   return static_cast<std::int64_t>(needed);
 }
@@ -97,7 +99,7 @@ std::optional<Day> day_reached(quantity::ServiceHours left, const UseRate& rate,
 
 quantity::ServiceHours used_in(const UseRate& rate, quantity::Days days) {
   if (days.count() <= 0) return {};
-  const __int128 product = static_cast<__int128>(rate.hours.count()) * days.count();
+  const Wide product = static_cast<Wide>(rate.hours.count()) * days.count();
   return quantity::ServiceHours::of(static_cast<std::int64_t>(product / rate.days.count()));
 }
 

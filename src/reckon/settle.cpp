@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "quantity/expect.h"
+#include "reckon/wide.h"
 
 namespace reckon {
 namespace {
@@ -11,7 +12,7 @@ bool is_over(const Side& side) { return side.state == State::over; }
 bool is_unknown(const Side& side) { return !side.left; }
 
 // The limit that a part left is measured against: at least one smallest unit.
-__int128 measure(const Side& side) {
+Wide measure(const Side& side) {
   const std::int64_t limit = side.limit ? side.limit->raw() : side.left->raw();
   return std::max<std::int64_t>(limit, 1);
 }

@@ -101,10 +101,10 @@ Walk walked(const TaskCourse& course, const Clock& clock) {
 }
 
 void note_done(const Walk& walk, const Total& now, Side& side) {
-  side.used.figure = with_sureness(zero(side.clock), Sureness::unknown);
+  side.used.figure = zero(side.clock).as_sure_as(Sureness::unknown);
   if (!walk.done_at) return;
   side.used = now;
-  side.used.figure = with_sureness(plain(now.figure) - *walk.done_at, sureness_of_use(now));
+  side.used.figure = (plain(now.figure) - *walk.done_at).as_sure_as(sureness_of_use(now));
   Term at_done;
   at_done.kind = TermKind::at_done;
   at_done.figure = *walk.done_at;

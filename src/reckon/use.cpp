@@ -16,19 +16,7 @@ bool is_exactly_nothing(const Figure& figure) {
 
 }  // namespace
 
-Figure with_sureness(const Figure& figure, Sureness sureness) {
-  switch (figure.unit()) {
-    case Unit::hours:
-      return Figure(quantity::ServiceHours::of(figure.raw()), sureness);
-    case Unit::count:
-      return Figure(quantity::Cycles::of(figure.raw()), sureness);
-    case Unit::days:
-      break;
-  }
-  return figure;
-}
-
-Figure plain(const Figure& figure) { return with_sureness(figure, Sureness::exact); }
+Figure plain(const Figure& figure) { return figure.as_sure_as(Sureness::exact); }
 
 std::optional<Mark> first_on_record(const Histories& histories, const logbook::Thing& thing) {
   std::optional<Mark> first;
@@ -64,11 +52,11 @@ Total used_after(const Histories& histories, const logbook::Thing& thing, const 
   Total used = histories.total(thing, clock, histories.now());
   const std::optional<Figure> start = place_on_clock(histories, thing, clock, mark);
   if (!start) {
-    used.figure = with_sureness(used.figure, Sureness::unknown);
+    used.figure = used.figure.as_sure_as(Sureness::unknown);
     return used;
   }
   const Figure difference = plain(used.figure) - *start;
-  used.figure = with_sureness(difference, sureness_of_use(used));
+  used.figure = difference.as_sure_as(sureness_of_use(used));
   Term at_start;
   at_start.kind = TermKind::at_done;
   at_start.figure = *start;

@@ -8,8 +8,7 @@
 
 namespace reckon {
 
-// The same value, known so surely.
-Figure with_sureness(const Figure& figure, Sureness sureness);
+// The value alone, as if it were known exactly.
 Figure plain(const Figure& figure);
 
 // Where a thing first came on record: brought forward or fitted. Empty: it was always there.

@@ -3,12 +3,14 @@
 // the same answers. Never here: the store, the clock, formulas.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "document/document.h"
 #include "document/json.h"
 #include "logbook/entry.h"
+#include "reckon/forecast.h"
 #include "reckon/histories.h"
 
 namespace report {
@@ -18,6 +20,7 @@ struct Sheet {
   logbook::Horizon horizon;                                    // the newest number per writer counted
   quantity::TenthsRule tenths = quantity::TenthsRule::half_up;
   std::vector<std::string> left_out;                           // sentences: what was not counted
+  std::optional<reckon::UseRate> use_rate;                     // named beside the dates it gives
 };
 
 // An answer in both forms; needs_attention makes the exit code 1 (over, an open question).

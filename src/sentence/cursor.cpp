@@ -38,6 +38,18 @@ bool is_between_digits(std::string_view text, std::size_t at) {
   return at > 0 && at + 1 < text.size() && is_digit(text[at - 1]) && is_digit(text[at + 1]);
 }
 
+// True if a number begins before this place and goes on up to it: 1234.5 in 1234.5,25; not the day in
+// 2026-05-01,3 nor the minutes in 1h42,3.
+bool ends_number(std::string_view text, std::size_t at) {
+  while (at > 0 && (is_digit(text[at - 1]) || is_between_digits(text, at - 1))) {
+    const char c = text[at - 1];
+    if (!is_digit(c) && c != '.' && c != ',' && c != ':') break;
+    --at;
+  }
+  if (at > 0 && text[at - 1] == '-') --at;
+  return at == 0 || (!is_bare(text[at - 1]) && text[at - 1] != ':');
+}
+
 // Unescaped, with every run of blanks as one.
 std::string plain_text(std::string_view inside) {
   std::string result;
@@ -80,7 +92,8 @@ std::size_t blank_size(std::string_view text, std::size_t at) {
 }
 
 bool is_clause_comma(std::string_view text, std::size_t at) {
-  return at < text.size() && text[at] == ',' && !is_between_digits(text, at);
+  if (at >= text.size() || text[at] != ',') return false;
+  return !is_between_digits(text, at) || !ends_number(text, at);
 }
 
 bool opens_quote(std::string_view text, std::size_t at) { return opening_size(text, at) != 0; }

@@ -371,6 +371,7 @@ constexpr Kind kind(std::string_view name, Pattern head, std::span<const Clause>
           told.example,
           declared::index_in<Type>(static_cast<const logbook::Fact*>(nullptr)),
           [](logbook::Fact& fact) -> void* { return &fact.emplace<Type>(); },
+          [](logbook::Fact& fact) -> void* { return &std::get<Type>(fact); },
           [](const logbook::Fact& fact) -> const void* { return &std::get<Type>(fact); }};
 }
 constexpr Kind with_a_clause(Kind kind) {

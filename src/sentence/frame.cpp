@@ -93,9 +93,9 @@ struct Field {
 };
 
 constexpr std::array<Field, field_count> fields = {
-    Field{"entry", read_first},          Field{"written", read_written},
-    Field{"language", read_language},    Field{"about", read_about_field},
-    Field{"knows", read_knows_field},    Field{"refers", read_refers_field},
+    Field{"entry", read_first},         Field{"written", read_written},
+    Field{"language", read_language},   Field{"about", read_about_field},
+    Field{"knows", read_knows_field},   Field{"refers", read_refers_field},
     Field{"signature", read_signature},
 };
 
@@ -150,11 +150,10 @@ std::string body_preimage(const logbook::Frame& frame, std::string_view sentence
 }
 
 std::string entry_preimage(const logbook::Frame& frame, const EntryPreimage& parts) {
-  return each_on_its_line({"timeworn entry", say_record_id(parts.record), first_field(frame),
-                           say(frame.written), std::to_string(frame.language),
-                           say_knows(frame.knows), say_refers(frame.refers),
-                           or_dash(frame.signature), say_digest(parts.body),
-                           say_digest(parts.previous)});
+  return each_on_its_line(
+      {"timeworn entry", say_record_id(parts.record), first_field(frame), say(frame.written),
+       std::to_string(frame.language), say_knows(frame.knows), say_refers(frame.refers),
+       or_dash(frame.signature), say_digest(parts.body), say_digest(parts.previous)});
 }
 
 std::string short_writer(const logbook::WriterId& writer, std::size_t characters) {

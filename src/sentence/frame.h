@@ -19,8 +19,8 @@ std::string say_line(const logbook::Frame& frame, std::string_view sentence);
 // A body may be withheld from a copy: its digest stands in the sentence's place.
 struct ReadLine {
   logbook::Frame frame;
-  std::string sentence;                        // empty when withheld
-  std::optional<logbook::Digest> withheld;     // the body digest
+  std::string sentence;                     // empty when withheld
+  std::optional<logbook::Digest> withheld;  // the body digest
 };
 // What is wrong with a line, as data: which field, and what was read.
 struct BadLine {
@@ -44,9 +44,9 @@ struct EntryPreimage {
 };
 std::string entry_preimage(const logbook::Frame& frame, const EntryPreimage& parts);
 
-std::string say_writer(const logbook::WriterId& writer);           // 26 characters
+std::string say_writer(const logbook::WriterId& writer);  // 26 characters
 std::optional<logbook::WriterId> read_writer(std::string_view text);
-std::string say_record_id(const logbook::RecordId& record);        // 26 characters, likewise
+std::string say_record_id(const logbook::RecordId& record);  // 26 characters, likewise
 std::optional<logbook::RecordId> read_record_id(std::string_view text);
 // The name people see: the first five characters, more where two writers share them.
 std::string short_writer(const logbook::WriterId& writer, std::size_t characters = 5);

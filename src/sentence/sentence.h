@@ -51,6 +51,9 @@ struct Reading {
 };
 
 Read read(std::string_view text, const Reading& reading);
+// The clauses of a correction, without day and subject: what was said before, with these clauses in
+// the place of its own. A repeated clause replaces the one with its key (counter and place, meter).
+Read amend(std::string_view clauses, const logbook::Said& old, const Reading& reading);
 // The canonical sentence, with its final point. Never fails.
 std::string say(const logbook::Said& said);
 

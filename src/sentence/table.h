@@ -104,6 +104,7 @@ struct Kind {
   std::string_view example;  // canonical lines, parted by line feeds
   std::size_t index;         // in logbook::Fact
   void* (*make)(logbook::Fact& fact);  // an empty fact of this kind
+  void* (*at)(logbook::Fact& fact);    // the fact itself, which must be of this kind
   const void* (*look)(const logbook::Fact& fact);
   Common common = Common::all;
   bool needs_a_clause = false;  // at least one of its own

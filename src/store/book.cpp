@@ -77,9 +77,9 @@ Book Book::create(const std::string& path, const logbook::Said& begins,
   NewFile file(path);
   {
     const logbook::RecordId record = new_record(origin_of(begins, surroundings));
-    auto inside = std::unique_ptr<Inside>(
-        new Inside{Database(file.name(), Database::Mode::create), Access::write, surroundings,
-                   record, false, false, begins});
+    auto inside = std::unique_ptr<Inside>(new Inside{Database(file.name(), Database::Mode::create),
+                                                     Access::write, surroundings, record, false,
+                                                     false, begins});
     lay_out(inside->database, record);
     Book book(std::move(inside));
     Pen pen(book);

@@ -31,8 +31,8 @@ enum class Access { read, write };
 // first entry; every other record has a random id and random writers, whatever the seed here.
 struct Surroundings {
   quantity::Instant now;
-  std::string state_folder;   // holds the mark of each book's writer on this machine
-  std::optional<std::int64_t> seed;  // records for tests only: mixed with the record's own
+  std::string state_folder;            // holds the mark of each book's writer on this machine
+  std::optional<std::int64_t> seed;    // records for tests only: mixed with the record's own
   std::optional<quantity::Day> today;  // the day in the book's place; absent: the UTC day of now
 };
 
@@ -45,7 +45,7 @@ using Appended = std::variant<logbook::Entry, std::vector<UnclearName>>;
 
 // One finding of check: what is at fault, and which entry.
 struct Finding {
-  std::string what;                       // a stable id: chain, sentence, about, derived, totals …
+  std::string what;  // a stable id: chain, sentence, about, derived, totals …
   std::optional<logbook::EntryId> entry;
   std::string detail;
 };

@@ -19,6 +19,17 @@ namespace store {
 namespace {
 
 using logbook::EntryId;
+using Digests = std::set<std::vector<std::uint8_t>>;
+
+std::optional<EntryId> key_of(const Row& row) {
+  EntryId id;
+  const std::optional<logbook::WriterId> writer = sentence::read_writer(row.writer);
+  if (!writer || row.digest.size() != id.digest.size()) return std::nullopt;
+  id.writer = *writer;
+  id.number = row.number;
+  std::copy(row.digest.begin(), row.digest.end(), id.digest.begin());
+  return id;
+}
 
 // The file as SQLite sees it.
 void check_file(Database& database, std::vector<Finding>& findings) {
@@ -46,11 +57,11 @@ class Walk {
 
  private:
   void check_row(const Row& row);
-  void check_place(const Stored& stored);
-  void check_words(const Stored& stored);
+  std::optional<std::int64_t> check_arrival(const EntryId& id);
+  void check_order(const EntryId& id, const Row& row);
+  void check_words(const Stored& stored, const logbook::Entry& entry);
   void check_said(const Stored& stored, const logbook::Said& said);
   void check_refers(const Stored& stored, const logbook::Said& said);
-  void check_arrival(const Stored& stored, const logbook::Entry& entry);
   void find(std::string what, const EntryId& entry, std::string detail) {
     findings_.push_back({std::move(what), entry, std::move(detail)});
   }
@@ -62,8 +73,8 @@ class Walk {
   std::map<EntryId, std::int64_t> arrivals_;  // not yet met among the entries
   // The entries of the writer's current number and of the number before it that is here.
   EntryId current_;
-  std::set<logbook::Digest> current_digests_;
-  std::set<logbook::Digest> previous_digests_;
+  Digests current_digests_;
+  Digests previous_digests_;
 };
 
 void Walk::run() {
@@ -79,46 +90,43 @@ void Walk::run() {
 }
 
 void Walk::check_row(const Row& row) {
+  const std::optional<EntryId> id = key_of(row);
+  if (!id) return findings_.push_back({"frame", {}, "the key of " + row.writer + " is none"});
+  const std::optional<std::int64_t> place = check_arrival(*id);
+  check_order(*id, row);
   const std::optional<Stored> stored = stored_in(row);
-  if (!stored) {
-    EntryId id{sentence::read_writer(row.writer).value_or(logbook::WriterId()), row.number, {}};
-    if (row.digest.size() == id.digest.size()) {
-      std::copy(row.digest.begin(), row.digest.end(), id.digest.begin());
-    }
-    return find("frame", id, "its fields are not those of a record line");
+  if (!stored) return find("frame", *id, "its fields are not those of a record line");
+  if (entry_digest(stored->frame, {record_, stored->previous, stored->sentence}) != id->digest) {
+    find("chain", *id, "its digest does not follow from what it says");
   }
-  check_place(*stored);
-  check_words(*stored);
+  const logbook::Entry entry = entry_of(*stored);
+  check_words(*stored, entry);
+  if (!place) return;
+  for (ListRow& listed : list_rows(entry)) expected_.emplace_back(*place, std::move(listed));
 }
 
-// The digest follows from the entry itself, and the entry before it is there.
-void Walk::check_place(const Stored& stored) {
-  const EntryId& id = stored.id;
-  if (entry_digest(stored.frame, {record_, stored.previous, stored.sentence}) != id.digest) {
-    find("chain", id, "its digest does not follow from what it says");
-  }
-  if (id.writer != current_.writer) {
+// The entry before it is there, and no other of its number.
+void Walk::check_order(const EntryId& id, const Row& row) {
+  if (id.writer != current_.writer || current_digests_.empty()) {
     current_ = {id.writer, 0, {}};
-    current_digests_ = {logbook::Digest{}};
+    current_digests_ = {std::vector<std::uint8_t>(id.digest.size(), 0)};
   }
   if (id.number == current_.number) {
     find("fork", id, "another entry has this number");
   } else {
     const bool is_next = id.number == current_.number + 1;
     if (!is_next) find("gap", id, "the entries before it are missing");
-    previous_digests_ = is_next ? std::move(current_digests_) : std::set<logbook::Digest>();
+    previous_digests_ = is_next ? std::move(current_digests_) : Digests();
     current_digests_.clear();
     current_ = id;
   }
-  current_digests_.insert(id.digest);
-  if (!previous_digests_.empty() && !previous_digests_.contains(stored.previous)) {
+  current_digests_.insert(row.digest);
+  if (!previous_digests_.empty() && !previous_digests_.contains(row.previous)) {
     find("chain", id, "it does not follow the entry before it");
   }
 }
 
-void Walk::check_words(const Stored& stored) {
-  const logbook::Entry entry = entry_of(stored);
-  check_arrival(stored, entry);
+void Walk::check_words(const Stored& stored, const logbook::Entry& entry) {
   if (entry.said) return check_said(stored, *entry.said);
   const bool may_be_unread = sentence::read_withheld(stored.sentence).has_value() ||
                              stored.frame.language > sentence::language;
@@ -145,16 +153,20 @@ void Walk::check_refers(const Stored& stored, const logbook::Said& said) {
     };
     const auto& refers = stored.frame.refers;
     if (std::count_if(refers.begin(), refers.end(), is_meant) == 1) continue;
-    find("refers", stored.id, "it does not say which entry is " + name.writer + '-' +
-                                  std::to_string(name.number));
+    find("refers", stored.id,
+         "it does not say which entry is " + name.writer + '-' + std::to_string(name.number));
   }
 }
 
-void Walk::check_arrival(const Stored& stored, const logbook::Entry& entry) {
-  const auto place = arrivals_.find(stored.id);
-  if (place == arrivals_.end()) return find("arrived", stored.id, "when it came is not on record");
-  for (ListRow& row : list_rows(entry)) expected_.emplace_back(place->second, std::move(row));
-  arrivals_.erase(place);
+std::optional<std::int64_t> Walk::check_arrival(const EntryId& id) {
+  const auto arrival = arrivals_.find(id);
+  if (arrival == arrivals_.end()) {
+    find("arrived", id, "when it came is not on record");
+    return std::nullopt;
+  }
+  const std::int64_t place = arrival->second;
+  arrivals_.erase(arrival);
+  return place;
 }
 
 void Walk::find_missing() {
@@ -169,8 +181,8 @@ void check_lists(Database& database, Listed expected, std::vector<Finding>& find
   std::set_symmetric_difference(expected.begin(), expected.end(), there.begin(), there.end(),
                                 std::back_inserter(wrong));
   for (const auto& [place, row] : wrong) {
-    Statement found = database.statement(
-        "SELECT writer, number, digest FROM arrived WHERE place = ?", place);
+    Statement found =
+        database.statement("SELECT writer, number, digest FROM arrived WHERE place = ?", place);
     const auto entry = found.next() ? std::optional(entry_in(database, found, 0)) : std::nullopt;
     findings.push_back({"derived", entry, "the list " + row.table + " under " + row.thing});
   }

@@ -42,6 +42,7 @@ std::string existing_file(const std::string& path, Access access) {
   struct stat status {};
   if (::stat(real.c_str(), &status) != 0) fail(TroubleKind::cannot_read, path, errno);
   if (!S_ISREG(status.st_mode)) throw Trouble({TroubleKind::not_a_book, path, "not a plain file"});
+  if (::access(real.c_str(), R_OK) != 0) fail(TroubleKind::not_allowed, path, errno);
   if (access == Access::write && status.st_nlink > 1) {
     throw Trouble({TroubleKind::not_allowed, path, "the file has a second name (hard link)"});
   }

@@ -9,7 +9,8 @@
 namespace store {
 
 // The one name of an existing book. Throws no_such_book or not_a_book; for writing also
-// not_allowed if the file has a second name (hard link), under which its journal would not be found.
+// not_allowed if the file has a second name (hard link), under which its journal would not be
+// found.
 std::string existing_file(const std::string& path, Access access);
 
 // Makes the folder and what is missing above it, for its owner only.

@@ -78,7 +78,8 @@ std::vector<ListRow> rows_of(const logbook::Started& started, quantity::Day day)
 }
 
 bool is_use(const logbook::Fact& fact) {
-  return std::holds_alternative<logbook::Flew>(fact) || std::holds_alternative<logbook::Ran>(fact) ||
+  return std::holds_alternative<logbook::Flew>(fact) ||
+         std::holds_alternative<logbook::Ran>(fact) ||
          std::holds_alternative<logbook::Tried>(fact) ||
          std::holds_alternative<logbook::Unaccounted>(fact);
 }
@@ -87,8 +88,7 @@ std::vector<ListRow> mentions(const logbook::Entry& entry) {
   std::vector<ListRow> rows;
   const std::string kind(sentence::kind_name(entry.said->fact));
   for (const logbook::About& about : entry.frame.about) {
-    rows.push_back(
-        {"mention", sentence::say_about({about}), kind, {entry.said->day.count()}});
+    rows.push_back({"mention", sentence::say_about({about}), kind, {entry.said->day.count()}});
   }
   return rows;
 }

@@ -19,8 +19,8 @@ void sort_once(std::vector<Item>& items) {
 // Steps over all writers' names that begin so, without looking at their entries.
 std::vector<logbook::WriterId> writers_named(Database& database, const std::string& start) {
   std::vector<logbook::WriterId> result;
-  Statement first =
-      database.statement("SELECT writer FROM entry WHERE writer >= ? ORDER BY writer LIMIT 1", start);
+  Statement first = database.statement(
+      "SELECT writer FROM entry WHERE writer >= ? ORDER BY writer LIMIT 1", start);
   bool has_next = first.next();
   std::string name(has_next ? first.text(0) : std::string_view());
   while (has_next && name.starts_with(start)) {

@@ -29,8 +29,7 @@ constexpr int patience_milliseconds = 5000;
 constexpr int longest_pause_milliseconds = 10;
 
 [[noreturn]] void fail(const std::string& path, int error) {
-  throw Trouble(
-      {TroubleKind::no_place_for_mark, path, std::generic_category().message(error)});
+  throw Trouble({TroubleKind::no_place_for_mark, path, std::generic_category().message(error)});
 }
 
 // A descriptor that is closed at the end of its scope.
@@ -52,8 +51,8 @@ class Opened {
 // Always of the same length, so that writing it over the old one touches one block of the disk.
 std::string say(const Mark& mark) {
   return std::string(title) + sentence::say_writer(mark.writer) + '\n' +
-         quantity::say_digits(mark.number, number_size) + '\n' +
-         sentence::say_digest(mark.digest) + '\n';
+         quantity::say_digits(mark.number, number_size) + '\n' + sentence::say_digest(mark.digest) +
+         '\n';
 }
 
 std::optional<Mark> read_mark(std::string_view text) {
@@ -128,8 +127,9 @@ void Marks::write(const Mark& mark) const {
   const ssize_t written = ::pwrite(file.descriptor(), text.data(), text.size(), 0);
   if (written < 0) fail(path, errno);
   if (static_cast<std::size_t>(written) != text.size()) fail(path, ENOSPC);
+  if (mark.number > 0) return;
   if (::fdatasync(file.descriptor()) != 0) fail(path, errno);
-  if (mark.number == 0) make_durable(folder_of(path));
+  make_durable(folder_of(path));
 }
 
 void Marks::remove(const logbook::WriterId& writer) const noexcept {

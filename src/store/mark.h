@@ -29,7 +29,9 @@ class Marks {
 
   // Absent if there is none or it cannot be read: the book then counts as a copy.
   std::optional<Mark> read(const logbook::WriterId& writer) const;
-  // On the disk when it returns.
+  // The mark of a new writer is on the disk when it returns. Later ones are left to the system,
+  // which saves each command a flush: the end of a process loses nothing, and a power failure
+  // within seconds of several commands costs a new writer and nothing else.
   void write(const Mark& mark) const;
   void remove(const logbook::WriterId& writer) const noexcept;
 

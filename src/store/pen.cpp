@@ -67,7 +67,8 @@ void Pen::Inside::settle_writer() {
   const std::optional<logbook::WriterId> own = own_writer(database);
   const std::optional<Mark> mark = own ? marks->read(*own) : std::nullopt;
   if (!mark) return begin();
-  const bool is_marked = mark->number == 0 || is_there(database, {*own, mark->number, mark->digest});
+  const bool is_marked =
+      mark->number == 0 || is_there(database, {*own, mark->number, mark->digest});
   if (!is_marked || !is_one_command_after(database, *own, mark->number)) return begin();
 
   newest.writer = *own;
@@ -144,8 +145,7 @@ std::vector<logbook::Entry> Pen::entries() const {
                                                  "e.digest"));
 }
 
-Appended Pen::append(const logbook::Said& said,
-                     const std::vector<logbook::EntryId>& also_refers) {
+Appended Pen::append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers) {
   Inside& inside = *inside_;
   EXPECT(!inside.is_committed);
   Named named = named_in(inside.database, said, also_refers);
@@ -153,8 +153,7 @@ Appended Pen::append(const logbook::Said& said,
 
   const Stored stored = inside.stored_of(said, std::move(named.entries));
   insert(inside.database, stored);
-  const std::int64_t place =
-      arrive(inside.database, stored.id, inside.command, inside.origin);
+  const std::int64_t place = arrive(inside.database, stored.id, inside.command, inside.origin);
   inside.prove(stored, said);
   const logbook::Entry entry{stored.id, stored.frame, stored.sentence, said};
   list(inside.database, entry, place);

@@ -45,7 +45,8 @@ Row row_of(const Stored& stored) {
 
 std::optional<Stored> stored_in(const Row& row) {
   Stored stored;
-  const bool has_digests = fill(stored.id.digest, row.digest) && fill(stored.previous, row.previous);
+  const bool has_digests =
+      fill(stored.id.digest, row.digest) && fill(stored.previous, row.previous);
   if (!has_digests) return std::nullopt;
   // The line's reader is the judge of all other columns.
   const std::string line = row.writer + '-' + std::to_string(row.number) + ' ' +
@@ -113,8 +114,8 @@ std::vector<logbook::Entry> entries_in(Database& database, Statement statement) 
 std::vector<logbook::WriterId> writers(Database& database) {
   std::vector<logbook::WriterId> result;
   for (std::string last;;) {
-    Statement next =
-        database.statement("SELECT writer FROM entry WHERE writer > ? ORDER BY writer LIMIT 1", last);
+    Statement next = database.statement(
+        "SELECT writer FROM entry WHERE writer > ? ORDER BY writer LIMIT 1", last);
     if (!next.next()) return result;
     last = std::string(next.text(0));
     result.push_back(writer_in(database, last));

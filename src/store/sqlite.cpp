@@ -88,8 +88,8 @@ void Statement::bind(int parameter, std::int64_t number) {
 void Statement::bind(int parameter, std::string_view text) {
   // A null pointer would bind NULL, and an empty text is no NULL.
   const char* const bytes = text.data() == nullptr ? "" : text.data();
-  database_->check(sqlite3_bind_text64(prepared_, parameter, bytes, text.size(), SQLITE_STATIC,
-                                       SQLITE_UTF8));
+  database_->check(
+      sqlite3_bind_text64(prepared_, parameter, bytes, text.size(), SQLITE_STATIC, SQLITE_UTF8));
 }
 
 void Statement::bind(int parameter, Blob bytes) {

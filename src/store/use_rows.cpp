@@ -46,7 +46,8 @@ class Series {
 };
 
 void remove_from(Database& database, const std::string& aircraft, quantity::Day from) {
-  const std::string where = "WHERE day >= ? AND series IN (" + std::string(series_of_aircraft) + ")";
+  const std::string where =
+      "WHERE day >= ? AND series IN (" + std::string(series_of_aircraft) + ")";
   database.execute("DELETE FROM use " + where, from.count(), aircraft);
   database.execute("DELETE FROM running_total " + where, from.count(), aircraft);
 }

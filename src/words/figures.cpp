@@ -124,11 +124,13 @@ std::string over_text(const Side& side) {
 
 std::string used_text(const Side& side) {
   if (!side.is_calendar) return figure_used(side.used.figure, side.clock);
-  return side.basis_day ? fill("from {}", {quantity::say_long(*side.basis_day)}) : "not known";
+  if (!side.basis_day) return side.last_legal ? "stated" : "not known";
+  return fill("from {}", {quantity::say_long(*side.basis_day)});
 }
 
 std::string limit_text(const Side& side) {
   if (side.period) return period_text(*side.period);
+  if (!side.limit && side.left) return "stated";
   return side.limit ? plain(*side.limit, side.clock, Toward::down) : "not known";
 }
 

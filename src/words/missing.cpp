@@ -143,8 +143,9 @@ std::string use_example(const Missing& missing, const Thing& thing) {
 
 MissingWords unknown_words(const Missing& missing, const Thing& thing) {
   MissingWords words;
-  words.what = fill("A limit of {} cannot be told: {}.",
-                    {thing_name(thing), lack_text(side_of(missing))});
+  const std::string subject = thing_name(thing);
+  const std::string of = missing.task ? fill("{} on {}", {missing.task->text, subject}) : subject;
+  words.what = fill("What is left of {} is not known: {}.", {of, lack_text(side_of(missing))});
   if (missing.lack == Lack::basis_day) words.example = basis_day_example(missing, thing);
   if (missing.lack == Lack::total) words.example = use_example(missing, thing);
   if (missing.lack == Lack::terms) words.example = limit_example(thing);

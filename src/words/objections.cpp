@@ -24,8 +24,8 @@ constexpr std::array sentences = {
     Sentences{CheckKind::meter_gap, "{difference} are missing before this flight",
               "Check the meter's first reading, or say the missing hours as unaccounted."},
     Sentences{CheckKind::meter_overlap,
-              "the meter begins {difference} before its last reading of {reckoned}",
-              "Check both meter readings against the flight before."},
+              "these meter readings overlap those of {entry} by {difference}",
+              "Check both pairs of readings."},
     Sentences{CheckKind::hours_against_meter, "{stated} were stated and the meter shows {reckoned}",
               "Check the hours and both meter readings."},
     Sentences{CheckKind::hours_against_clock,
@@ -70,22 +70,34 @@ constexpr std::array sentences = {
     Sentences{CheckKind::minutes_as_decimals,
               "{stated} were stated and {reckoned} fit the meter, as if minutes were meant",
               "If hours and minutes are meant, write them like 1:30."},
-    Sentences{CheckKind::fraction_of_a_whole_count, "{stated} is no whole count",
-              "Write a whole number."},
+    Sentences{CheckKind::fraction_of_a_whole_count, "{stated} is no whole number",
+              "Only cycles may have a fraction. Write it whole."},
     Sentences{CheckKind::correction_of_older_entry, "{entry} was corrected already by {later}",
               "Correct {later}, which is the newest."},
     Sentences{CheckKind::correction_of_other_kind, "{entry} is a sentence of another kind",
               "Strike {entry} and say the right sentence anew."},
     Sentences{CheckKind::entry_unknown, "there is no entry {name}",
               "timeworn history shows the names of entries."},
-    Sentences{CheckKind::not_on_a_twin, "{name} has more than one engine",
-              "Say which engine, for example: 1 start on engine 2."},
+    Sentences{CheckKind::not_on_a_twin, "{stated} would count for every engine",
+              "Say which engine, for example: 0.85 cycles on engine 2."},
     Sentences{CheckKind::nothing_changes, "{entry} says this already",
               "Say what is different, or leave it out."},
     Sentences{CheckKind::bare_off_on, "the times may be those of the wheels or of the blocks",
               "Write took off and landed, or blocks."},
     Sentences{CheckKind::lifts_without_flight, "{stated} without a flight",
               "Say the flight that they belong to."},
+    Sentences{CheckKind::meter_backwards, "the meter runs backwards from {reckoned} to {stated}",
+              "Check both readings; a new meter is said with: changed."},
+    Sentences{CheckKind::swapped_fields,
+              "{stated} were stated, and the cycles say what the meter says of the hours",
+              "Check whether hours and cycles were swapped."},
+    Sentences{CheckKind::wrong_clock,
+              "{stated} were stated, which is near the {reckoned} of another clock",
+              "Check which clock the figure was read from."},
+    Sentences{CheckKind::already_struck, "{entry} is struck already",
+              "Strike its strike if it is to count again."},
+    Sentences{CheckKind::referred_to, "other entries rest on it: {entries}",
+              "Correct or strike those first."},
 };
 
 const Sentences& sentences_of(CheckKind kind) {
@@ -120,6 +132,12 @@ std::string entry_at(const Objection& objection, std::size_t place) {
                                           : std::string("another entry");
 }
 
+std::string entries_text(const Objection& objection) {
+  std::vector<std::string> names;
+  for (const auto& entry : objection.entries) names.push_back(entry_name(entry));
+  return names.empty() ? std::string("another entry") : listed(names, "and");
+}
+
 std::string nearest_text(const Objection& objection) {
   if (objection.names.size() < 2) return {};
   return fill("Did you mean {}? ",
@@ -131,6 +149,7 @@ std::string gap(const Objection& objection, std::string_view name) {
   if (name == "reckoned") return figure_text(objection.reckoned, objection, true);
   if (name == "difference") return figure_text(objection.difference, objection, false);
   if (name == "entry") return entry_at(objection, 0);
+  if (name == "entries") return entries_text(objection);
   if (name == "later") return entry_at(objection, objection.entries.size() > 1 ? 1 : 0);
   if (name == "name") return name_at(objection, 0);
   if (name == "other") return name_at(objection, 1);

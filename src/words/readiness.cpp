@@ -26,7 +26,15 @@ std::string trip_name(const Trip& trip) {
 }
 
 std::string excess_text(const Obstacle& obstacle) {
-  return figure_used(obstacle.needed - obstacle.left, side_of(obstacle).clock);
+  const Side& side = side_of(obstacle);
+  const std::string excess = figure_used(obstacle.needed - obstacle.left, side.clock);
+  return side.left_is_at_most ? fill("at least {}", {excess}) : excess;
+}
+
+// Nothing left, or less: no flight may be started, however short.
+bool is_used_up(const Obstacle& obstacle) {
+  return obstacle.is_passed_already ||
+         (!side_of(obstacle).is_calendar && obstacle.left.raw() <= 0);
 }
 
 bool can_fly_some(const Ready& ready) {
@@ -46,7 +54,7 @@ std::string passed_text(const Obstacle& obstacle) {
     const reckon::Figure over = obstacle.left - obstacle.left - obstacle.left;
     return fill("{} is over by {}.", {name, figure_used(over, side.clock)});
   }
-  return fill("{} is due: {} left.", {name, figure_left(obstacle.left, side.clock)});
+  return fill("{} is due now: {} left.", {name, figure_left(obstacle.left, side.clock)});
 }
 
 std::string would_pass_text(const Obstacle& obstacle, const Trip& trip) {
@@ -61,7 +69,7 @@ std::string would_pass_text(const Obstacle& obstacle, const Trip& trip) {
 std::string no_line(const Ready& ready, const Trip& trip) {
   if (ready.obstacles.empty()) return "No. The record does not allow this trip.";
   const Obstacle& first = ready.obstacles.front();
-  const std::string why = "No. " + (first.is_passed_already ? passed_text(first)
+  const std::string why = "No. " + (is_used_up(first) ? passed_text(first)
                                                             : would_pass_text(first, trip));
   if (!can_fly_some(ready)) return that_fits({why}, first_line_columns);
   return that_fits({why + can_fly_text(ready), why}, first_line_columns);
@@ -106,15 +114,12 @@ std::string first_line(const Ready& ready, const Trip& trip, const logbook::Airc
 
 std::string obstacle_text(const Obstacle& obstacle) {
   const Side& side = side_of(obstacle);
-  if (obstacle.is_passed_already) return passed_text(obstacle);
+  if (is_used_up(obstacle)) return passed_text(obstacle);
   if (side.is_calendar) return would_pass_text(obstacle, {});
-  return fill("{}: the trip needs {}, and {} left.",
+  const std::string left = figure_left(obstacle.left, side.clock);
+  return fill("{}: the trip needs {}; left: {}.",
               {capital(item_name(obstacle.item)), figure_used(obstacle.needed, side.clock),
-               fill("{} {}", {figure_left(obstacle.left, side.clock),
-                              obstacle.left.unit() == reckon::Unit::count &&
-                                      obstacle.left.count() == quantity::whole_cycles(1)
-                                  ? "is"
-                                  : "are"})});
+               side.left_is_at_most ? fill("at most {}", {left}) : left});
 }
 
 std::string trip_text(const Trip& trip) {

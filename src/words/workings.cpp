@@ -1,5 +1,6 @@
 #include "words/workings.h"
 
+#include "words/dues.h"
 #include "words/figures.h"
 #include "words/grammar.h"
 #include "words/names.h"
@@ -75,11 +76,15 @@ std::string limit_term_text(const reckon::Item& item, const reckon::Side& side) 
 }
 
 std::string calendar_sentence(const reckon::Item& item, const reckon::Side& side) {
-  const std::string from = side.basis_day ? quantity::say_long(*side.basis_day) : "an unknown day";
+  if (!side.last_legal) return fill("By the calendar: not known, since {}.", {lack_text(side)});
   const std::string left = left_text(side);
   const std::string tail = side.left && side.left->raw() < 0 ? left : left + " left";
-  std::string because;
-  if (item.last_done) because = " (" + entry_name(*item.last_done) + ")";
+  if (!side.basis_day) {
+    return fill("By the calendar: the last legal day is {}, as stated; {}.", {due_text(side), tail});
+  }
+  const std::string from = quantity::say_long(*side.basis_day);
+  const std::string because =
+      item.last_done ? fill(" ({})", {entry_name(*item.last_done)}) : std::string();
   return fill("By the calendar: {} from {}{}; the last legal day is {}, {}.",
               {limit_text(side), from, because, due_text(side), tail});
 }

@@ -19,9 +19,14 @@ const std::string digest = "00112233445566778899aabbccddeeff00112233445566778899
 
 // A line with one field exchanged; 0 is writer-number, 7 the sentence.
 std::string line_with(std::size_t field, const std::string& text) {
-  std::array<std::string, 8> fields = {
-      first_writer + "-2", "2026-03-04T18:22:05Z", "1", "aircraft:ZZ-KIT",    "-", "-",
-      "-",                 "2026-03-04 aircraft ZZ-KIT flew 1.7 h."};
+  std::array<std::string, 8> fields = {first_writer + "-2",
+                                       "2026-03-04T18:22:05Z",
+                                       "1",
+                                       "aircraft:ZZ-KIT",
+                                       "-",
+                                       "-",
+                                       "-",
+                                       "2026-03-04 aircraft ZZ-KIT flew 1.7 h."};
   fields[field] = text;
   std::string line;
   for (std::size_t i = 0; i < 7; ++i) line += (i == 0 ? "" : " ") + fields[i];
@@ -33,8 +38,8 @@ std::string again(const std::string& line) {
   const auto read = sentence::read_line(line);
   if (const auto* bad = std::get_if<sentence::BadLine>(&read)) return "bad " + bad->field;
   const auto& good = std::get<sentence::ReadLine>(read);
-  return say_line(good.frame, good.withheld ? sentence::say_withheld(*good.withheld)
-                                            : good.sentence);
+  return sentence::say_line(good.frame,
+                            good.withheld ? sentence::say_withheld(*good.withheld) : good.sentence);
 }
 
 Frame frame_about(std::vector<logbook::About> about) {
@@ -64,8 +69,8 @@ void sort_once(std::vector<Item>& items) {
 }
 
 std::string random_name(std::mt19937_64& random) {
-  static const std::array<std::string, 12> pieces = {"A", " ", ",", ":", "|", "%", "\"", "é",
-                                                     "\n", "-", "7", "\u202E"};
+  static const std::array<std::string, 12> pieces = {"A",  " ", ",",  ":", "|", "%",
+                                                     "\"", "é", "\n", "-", "7", "\u202E"};
   std::string name;
   for (auto length = 1 + random() % 5; length > 0; --length) name += pieces[random() % 12];
   return name;
@@ -79,7 +84,8 @@ Frame random_frame(std::mt19937_64& random) {
   frame.language = static_cast<std::int64_t>(1 + random() % 20);
   for (auto count = random() % 4; count > 0; --count) {
     frame.about.push_back({random_name(random), {random_name(random), random_name(random)}});
-    frame.knows.push_back({random_writer(random), static_cast<std::int64_t>(1 + random() % 12), {}});
+    frame.knows.push_back(
+        {random_writer(random), static_cast<std::int64_t>(1 + random() % 12), {}});
     frame.refers.push_back({frame.writer, static_cast<std::int64_t>(1 + random() % 12), {}});
   }
   sort_once(frame.about);
@@ -115,7 +121,8 @@ BOOST_AUTO_TEST_CASE(things_are_sorted_by_class_and_names_before_they_are_encode
 
 BOOST_AUTO_TEST_CASE(names_with_marks_of_the_frame_are_encoded) {
   const Frame frame = frame_about({{"task", {"50 h: oil, filter | 10 %"}}});
-  BOOST_TEST(sentence::say_about(frame.about) == "task:50%20h%3A%20oil%2C%20filter%20%7C%2010%20%25");
+  BOOST_TEST(sentence::say_about(frame.about) ==
+             "task:50%20h%3A%20oil%2C%20filter%20%7C%2010%20%25");
   BOOST_TEST((sentence::read_about(sentence::say_about(frame.about)) == frame.about));
 }
 
@@ -174,7 +181,7 @@ BOOST_AUTO_TEST_CASE(random_frames_come_back) {
   std::mt19937_64 random(seed);
   for (int i = 0; i < 2000; ++i) {
     const Frame frame = random_frame(random);
-    const auto read = sentence::read_line(say_line(frame, "2026-03-04 anything."));
+    const auto read = sentence::read_line(sentence::say_line(frame, "2026-03-04 anything."));
     const auto* good = std::get_if<sentence::ReadLine>(&read);
     BOOST_REQUIRE(good != nullptr);
     BOOST_REQUIRE((good->frame == frame));

@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include <boost/test/unit_test.hpp>
+#include <set>
 
 #include "sentence/frame.h"
 #include "sentence/sentence.h"
@@ -96,8 +97,8 @@ BOOST_AUTO_TEST_CASE(what_was_known_on_a_day_is_what_had_arrived_by_its_end) {
   const auto writer = book.writer();
   BOOST_TEST(book.known_on(quantity::day_before(desk::first_day)).empty());
   BOOST_TEST((book.known_on(desk::first_day) == logbook::Horizon{{writer, 1}}));
-  BOOST_TEST((book.known_on(desk::first_day + quantity::Days::of(2)) ==
-              logbook::Horizon{{writer, 1}}));
+  BOOST_TEST(
+      (book.known_on(desk::first_day + quantity::Days::of(2)) == logbook::Horizon{{writer, 1}}));
   BOOST_TEST((book.known_on(*later.today) == logbook::Horizon{{writer, 2}}));
 }
 
@@ -112,8 +113,8 @@ BOOST_AUTO_TEST_CASE(an_entry_that_names_another_refers_to_it_by_its_whole_diges
 
   // What a correction replaces without naming it is referred to as well, and nothing stands twice.
   store::Pen pen(book);
-  const auto other = std::get<logbook::Entry>(
-      pen.append(desk::struck(name, 2), {strike.id, flight.id}));
+  const auto other =
+      std::get<logbook::Entry>(pen.append(desk::struck(name, 2), {strike.id, flight.id}));
   BOOST_TEST((other.frame.refers == std::vector<logbook::EntryId>{flight.id, strike.id}));
 }
 

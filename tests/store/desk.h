@@ -4,9 +4,9 @@
 
 #include <sqlite3.h>
 
+#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
-#include <iostream>
 #include <string>
 
 #include "store/book.h"
@@ -40,10 +40,15 @@ inline logbook::Said said(logbook::Fact fact, quantity::Day day = first_day) {
   return result;
 }
 
-inline logbook::Said begins() { return said(logbook::RecordBegins{{"Marrow Point"}}); }
+inline logbook::Said begins() {
+  logbook::RecordBegins begins;
+  begins.name = {"Marrow Point"};
+  return said(begins);
+}
 
 inline logbook::Said begins_for_tests(std::int64_t seed) {
-  logbook::RecordBegins begins{{"Marrow Point"}};
+  logbook::RecordBegins begins;
+  begins.name = {"Marrow Point"};
   begins.for_tests = true;
   begins.clock = quantity::Instant::of(1'772'697'600);
   begins.seed = seed;
@@ -109,21 +114,41 @@ inline std::string ask_sql(const std::string& path, const std::string& sql) {
   return words;
 }
 
+// What a shell command prints.
+inline std::string shell(const std::string& command) {
+  std::string words;
+  std::FILE* const pipe = ::popen(command.c_str(), "r");
+  for (int c = std::fgetc(pipe); c != EOF; c = std::fgetc(pipe)) words += static_cast<char>(c);
+  ::pclose(pipe);
+  return words;
+}
+
 // The kinds of trouble by name, so that a test can say what it wants.
 inline std::string name_of(logbook::TroubleKind kind) {
   using enum logbook::TroubleKind;
   switch (kind) {
-    case no_such_book: return "no_such_book";
-    case not_a_book: return "not_a_book";
-    case newer_book: return "newer_book";
-    case already_there: return "already_there";
-    case cannot_create: return "cannot_create";
-    case cannot_read: return "cannot_read";
-    case cannot_write: return "cannot_write";
-    case in_use: return "in_use";
-    case not_allowed: return "not_allowed";
-    case damaged: return "damaged";
-    case no_place_for_mark: return "no_place_for_mark";
+    case no_such_book:
+      return "no_such_book";
+    case not_a_book:
+      return "not_a_book";
+    case newer_book:
+      return "newer_book";
+    case already_there:
+      return "already_there";
+    case cannot_create:
+      return "cannot_create";
+    case cannot_read:
+      return "cannot_read";
+    case cannot_write:
+      return "cannot_write";
+    case in_use:
+      return "in_use";
+    case not_allowed:
+      return "not_allowed";
+    case damaged:
+      return "damaged";
+    case no_place_for_mark:
+      return "no_place_for_mark";
   }
   return "";
 }

@@ -53,7 +53,7 @@ inline constexpr Sort sort_of<logbook::Basis> = words<logbook::Basis>("basis", b
 // What a thing already had counts from new or from its overhaul only.
 inline constexpr Word total_basis_words[] = {word(logbook::Basis::new_, "new"),
                                              word(logbook::Basis::overhaul, "overhaul")};
-inline constexpr Sort total_basis = words<logbook::Basis>("total-basis", total_basis_words);
+inline constexpr Sort total_basis_sort = words<logbook::Basis>("total-basis", total_basis_words);
 
 // A limit says what it counts from; an interval may leave it out.
 inline constexpr Option term_options[] = {
@@ -65,7 +65,7 @@ template <>
 inline constexpr Sort sort_of<logbook::Term> = choice<logbook::Term>("term", term_options);
 inline constexpr Option interval_options[] = {
     term_options[0], term_options[1], option<&logbook::Term::amount>("{amount}")};
-inline constexpr Sort interval = choice<logbook::Term>("interval", interval_options);
+inline constexpr Sort interval_sort = choice<logbook::Term>("interval", interval_options);
 
 inline constexpr Option terms_options[] = {
     option_when<&logbook::Terms::combine, logbook::Combine::latest, &logbook::Terms::terms>(
@@ -81,7 +81,7 @@ inline constexpr Option had_amount_options[] = {
 template <>
 inline constexpr Sort sort_of<decltype(logbook::Had::amount)> =
     choice<decltype(logbook::Had::amount)>("had-amount", had_amount_options);
-inline constexpr const auto& had_since = as<&logbook::Had::since, &total_basis>;
+inline constexpr auto had_since = as<&logbook::Had::since, &total_basis_sort>;
 inline constexpr Option had_options[] = {
     option_when<&logbook::Had::grade, logbook::Grade::at_least, &logbook::Had::amount, had_since>(
         "at least {amount} [since {since}]"),
@@ -99,7 +99,7 @@ template <>
 inline constexpr Sort sort_of<decltype(logbook::Unknown::what)> =
     choice<decltype(logbook::Unknown::what)>("unknown-what", unknown_what_options);
 inline constexpr Option unknown_options[] = {
-    option<&logbook::Unknown::what, as<&logbook::Unknown::since, &total_basis>>(
+    option<&logbook::Unknown::what, as<&logbook::Unknown::since, &total_basis_sort>>(
         "{what} [since {since}] unknown")};
 template <>
 inline constexpr Sort sort_of<logbook::Unknown> =

@@ -82,16 +82,16 @@ template <>
 inline constexpr Sort sort_of<std::int64_t> =
     Leaf<read_whole, say_whole>::sort("whole", "12", "digit { digit }");
 
-inline constexpr Sort volts = Leaf<read_volts, say_volts>::sort("volts", "25.9 V", "decimal \"V\"");
-inline constexpr Sort percent =
+inline constexpr Sort volts_sort = Leaf<read_volts, say_volts>::sort("volts", "25.9 V", "decimal \"V\"");
+inline constexpr Sort percent_sort =
     Leaf<read_percent, say_percent>::sort("percent", "96.1 %", "decimal \"%\"");
-inline constexpr Sort seconds =
+inline constexpr Sort seconds_sort =
     Leaf<read_seconds, say_seconds>::sort("seconds", "24 s", "whole \"s\"");
-inline constexpr Sort minutes =
+inline constexpr Sort minutes_sort =
     Leaf<read_minutes, say_minutes>::sort("minutes", "5 min", "whole \"min\"");
-inline constexpr Sort feet =
+inline constexpr Sort feet_sort =
     Leaf<read_feet, say_feet>::sort("feet", "3500 ft", "[ \"-\" ] whole \"ft\"");
-inline constexpr Sort days =
+inline constexpr Sort days_sort =
     Leaf<read_days, say_days>::sort("days", "30 days", "whole ( \"day\" | \"days\" )");
 
 }  // namespace sentence

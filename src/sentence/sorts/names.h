@@ -90,9 +90,9 @@ inline constexpr Sort sort_of<logbook::EntryName> =
     Leaf<read_entry, say_entry>::sort("entry-name", "K7QXM-123", "writer \"-\" whole");
 
 // After the word serial a number is no other figure, so it needs no quotes.
-inline constexpr Sort plain_serial = Leaf<read_plain_serial, say_plain_serial>::sort(
+inline constexpr Sort plain_serial_sort = Leaf<read_plain_serial, say_plain_serial>::sort(
     "plain-serial", "5012", "bare | digits | quoted");
-inline constexpr Sort scan_digest =
+inline constexpr Sort scan_digest_sort =
     Leaf<read_scan, say_scan>::sort("scan-digest", "64 hexadecimal digits", "64 hexdigit");
 
 }  // namespace sentence

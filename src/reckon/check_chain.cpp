@@ -1,0 +1,164 @@
+#include "reckon/check_chain.h"
+
+#include <algorithm>
+
+#include "reckon/entry_named.h"
+
+namespace reckon {
+
+namespace {
+
+using logbook::EntryId;
+
+struct Named {
+  const Chain* chain = nullptr;
+  std::size_t link = 0;
+
+  const logbook::Entry& entry() const { return *chain->links[link].entry; }
+};
+
+Named find_in_chains(const Standing& standing, const logbook::EntryName& name) {
+  for (const Chain& chain : standing.chains) {
+    for (std::size_t link = 0; link < chain.links.size(); ++link) {
+      if (is_named(name, chain.links[link].entry->id)) return {&chain, link};
+    }
+  }
+  return {};
+}
+
+bool is_strike(const logbook::Entry& entry) {
+  return entry.said && std::holds_alternative<logbook::Struck>(entry.said->fact);
+}
+
+// A strike counts unless it is struck itself.
+bool is_struck(const Chain& chain, std::size_t link) {
+  for (std::size_t later = link + 1; later < chain.links.size(); ++later) {
+    if (chain.links[later].target != link || !is_strike(*chain.links[later].entry)) continue;
+    if (!is_struck(chain, later)) return true;
+  }
+  return false;
+}
+
+const StandingFact* standing_fact(const Standing& standing, const EntryId& root) {
+  const auto found = std::find_if(standing.facts.begin(), standing.facts.end(),
+                                  [&](const StandingFact& fact) { return fact.root == root; });
+  return found == standing.facts.end() ? nullptr : &*found;
+}
+
+Objection with_entry(Objection objection, const EntryId& entry) {
+  objection.entries = {entry};
+  return objection;
+}
+
+// Whether two values say the same, whatever doubts they accept.
+bool say_the_same(logbook::Said a, logbook::Said b) {
+  a.although.clear();
+  b.although.clear();
+  return a == b;
+}
+
+void check_value(const logbook::Corrected& corrected, const StandingFact& fact,
+                 Objections& objections) {
+  const logbook::Said& instead = *corrected.instead;
+  if (instead.fact.index() != fact.said->fact.index()) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::correction_of_other_kind, "instead"), fact.root));
+  } else if (say_the_same(instead, *fact.said)) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::nothing_changes, "instead"), fact.chain.back()));
+  }
+}
+
+}  // namespace
+
+const StandingFact* check_correction(const logbook::Corrected& corrected,
+                                     const Standing& standing, Objections& objections) {
+  const Named named = find_in_chains(standing, corrected.entry);
+  if (named.chain == nullptr) {
+    objections.push_back(refusal(CheckKind::entry_unknown, "entry"));
+    return nullptr;
+  }
+  if (is_strike(named.entry())) {
+    objections.push_back(with_entry(refusal(CheckKind::correction_of_other_kind, "entry"),
+                                    named.entry().id));
+    return nullptr;
+  }
+  const StandingFact* fact = standing_fact(standing, named.chain->root());
+  if (fact == nullptr || is_struck(*named.chain, named.link)) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::already_struck, "entry"), named.entry().id));
+    return nullptr;
+  }
+  if (fact->chain.back() != named.entry().id) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::correction_of_older_entry, "entry"), fact->chain.back()));
+    return nullptr;
+  }
+  check_value(corrected, *fact, objections);
+  return fact;
+}
+
+namespace {
+
+// What other facts say of a fact, so that they would hang in the air without it.
+struct RestsOn {
+  const StandingFact& base;
+  const StandingFact& other;
+
+  bool by_name() const {
+    if (!other.said->instead_of) return false;
+    return std::any_of(base.chain.begin(), base.chain.end(), [&](const EntryId& id) {
+      return is_named(*other.said->instead_of, id);
+    });
+  }
+  bool by_removal() const {
+    const auto* fitted = std::get_if<logbook::Fitted>(&base.said->fact);
+    const auto* removed = std::get_if<logbook::Removed>(&other.said->fact);
+    return fitted != nullptr && removed != nullptr && fitted->thing == removed->thing &&
+           fitted->host == removed->host && fitted->place == removed->place &&
+           base.said->day <= other.said->day;
+  }
+};
+
+void check_referred(const StandingFact& base, const Standing& standing, Objections& objections) {
+  Objection objection = doubt(CheckKind::referred_to, "entry");
+  for (const StandingFact& other : standing.facts) {
+    if (other.root == base.root) continue;
+    const RestsOn rests{base, other};
+    if (rests.by_name() || rests.by_removal()) objection.entries.push_back(other.chain.back());
+  }
+  if (!objection.entries.empty()) objections.push_back(objection);
+}
+
+}  // namespace
+
+void check_strike(const logbook::Struck& struck, const Standing& standing,
+                  Objections& objections) {
+  const Named named = find_in_chains(standing, struck.entry);
+  if (named.chain == nullptr) {
+    objections.push_back(refusal(CheckKind::entry_unknown, "entry"));
+    return;
+  }
+  const StandingFact* fact = standing_fact(standing, named.chain->root());
+  const bool is_undone = is_strike(named.entry());
+  if (is_struck(*named.chain, named.link) || (fact == nullptr && !is_undone)) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::already_struck, "entry"), named.entry().id));
+    return;
+  }
+  if (named.link == 0 && fact != nullptr) check_referred(*fact, standing, objections);
+}
+
+void check_replacement(const logbook::Said& said, const Standing& standing,
+                       Objections& objections) {
+  if (!said.instead_of) return;
+  const StandingFact* fact = find_named(standing, *said.instead_of);
+  if (fact == nullptr) {
+    objections.push_back(refusal(CheckKind::entry_unknown, "instead_of"));
+  } else if (fact->said->fact.index() != said.fact.index()) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::correction_of_other_kind, "instead_of"), fact->root));
+  }
+}
+
+}  // namespace reckon

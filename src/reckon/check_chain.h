@@ -1,0 +1,19 @@
+// reckon/check_chain.h: corrections, strikes and replacements: whether the entry that they name is
+// there and may be changed.
+#pragma once
+
+#include "reckon/check_fact.h"
+#include "reckon/standing.h"
+
+namespace reckon {
+
+// The standing fact that the correction would take the place of; null with an objection.
+const StandingFact* check_correction(const logbook::Corrected& corrected,
+                                     const Standing& standing, Objections& objections);
+void check_strike(const logbook::Struck& struck, const Standing& standing,
+                  Objections& objections);
+// "instead of" names a standing definition of the same kind.
+void check_replacement(const logbook::Said& said, const Standing& standing,
+                       Objections& objections);
+
+}  // namespace reckon

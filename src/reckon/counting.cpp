@@ -1,0 +1,109 @@
+#include "reckon/counting.h"
+
+#include <algorithm>
+
+#include "reckon/entry_named.h"
+
+namespace reckon {
+
+namespace {
+
+logbook::Counter counter_of(logbook::CountedEvent event) {
+  switch (event) {
+    case logbook::CountedEvent::start:
+      return {logbook::CounterKind::starts, ""};
+    case logbook::CountedEvent::flight:
+      return {logbook::CounterKind::flights, ""};
+    case logbook::CountedEvent::landing:
+      break;
+  }
+  return {logbook::CounterKind::landings, ""};
+}
+
+struct Declared {
+  const StandingFact* fact = nullptr;
+  const logbook::CountingRule* rule = nullptr;
+  Day from() const { return std::min(fact->said->day, rule->also_since.value_or(fact->said->day)); }
+};
+
+// The first day on which another rule that was said instead of this one holds.
+std::optional<Day> replaced_from(const Declared& old, const std::vector<Declared>& all) {
+  std::optional<Day> until;
+  for (const Declared& other : all) {
+    const auto& name = other.fact->said->instead_of;
+    const bool replaces = name && std::any_of(old.fact->chain.begin(), old.fact->chain.end(),
+                                              [&](const auto& id) { return is_named(*name, id); });
+    if (replaces) until = until ? std::min(*until, other.from()) : other.from();
+  }
+  return until;
+}
+
+bool is_active(const RuleSet::Rule& rule, Day day) {
+  return rule.from <= day && (!rule.until || day < *rule.until);
+}
+
+Amount weighted(const logbook::Each& each, const Use& use, const Spot& spot) {
+  const Amount events = count_used(use, counter_of(each.event), spot);
+  return {(each.weight * quantity::Cycles::of(events.value)).count(), events.sureness};
+}
+
+}  // namespace
+
+bool RuleSet::holds_on(Day day) const {
+  return std::any_of(rules.begin(), rules.end(),
+                     [&](const Rule& rule) { return is_active(rule, day); });
+}
+
+Amount RuleSet::counted(const Use& use, const logbook::Counter& counter, const Spot& spot) const {
+  if (!holds_on(use.day()) || states_at(use, counter, spot)) return count_used(use, counter, spot);
+  Amount sum;
+  for (const Rule& rule : rules) {
+    if (!is_active(rule, use.day())) continue;
+    for (const logbook::Each& each : rule.rule->each) sum += weighted(each, use, spot);
+  }
+  return sum;
+}
+
+CountingRules::CountingRules(const Standing& standing) {
+  std::vector<Declared> all;
+  for (const StandingFact& fact : standing.facts) {
+    const auto* rule = std::get_if<logbook::CountingRule>(&fact.said->fact);
+    if (rule != nullptr) all.push_back({&fact, rule});
+    const auto* is = std::get_if<logbook::AircraftIs>(&fact.said->fact);
+    if (is != nullptr) models_[is->aircraft] = is->model;
+  }
+  for (const Declared& one : all) {
+    sets_[{one.rule->scope, one.rule->counter}].rules.push_back(
+        {one.rule, one.from(), replaced_from(one, all)});
+  }
+}
+
+const RuleSet* CountingRules::of_thing(const logbook::Thing& thing,
+                                       const logbook::Counter& counter) const {
+  std::vector<logbook::Scope> scopes;
+  if (const auto* engine = std::get_if<logbook::Engine>(&thing)) {
+    scopes = {*engine, logbook::Model{engine->model}};
+  } else if (const auto* part = std::get_if<logbook::Part>(&thing)) {
+    scopes = {*part, logbook::PartKind{part->number}};
+  } else {
+    const auto& aircraft = std::get<logbook::Aircraft>(thing);
+    scopes = {aircraft};
+    const auto model = models_.find(aircraft);
+    if (model != models_.end()) scopes.emplace_back(logbook::Model{model->second});
+  }
+  for (const logbook::Scope& scope : scopes) {
+    const auto found = sets_.find({scope, counter});
+    if (found != sets_.end()) return &found->second;
+  }
+  return nullptr;
+}
+
+const RuleSet* CountingRules::find(const std::vector<logbook::Thing>& way,
+                                   const logbook::Counter& counter) const {
+  for (const logbook::Thing& thing : way) {
+    if (const RuleSet* found = of_thing(thing, counter)) return found;
+  }
+  return nullptr;
+}
+
+}  // namespace reckon

@@ -1,0 +1,32 @@
+// reckon/ledger.h: one aircraft's uses in the order in which they happened.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "reckon/flown.h"
+#include "reckon/histories.h"
+
+namespace reckon {
+
+struct Ledger {
+  logbook::Aircraft aircraft;
+  std::optional<Day> begins;  // brought forward: before it there are no flights
+  Sources sources;
+  std::vector<Use> uses;
+  std::vector<Mark> marks;    // of each use
+  std::vector<logbook::PlaceName> engine_places;
+
+  // The uses after one mark up to another, as places in uses.
+  std::size_t first_after(const Mark& mark) const;
+};
+using Ledgers = std::map<logbook::Aircraft, Ledger>;
+
+// An empty ledger for each aircraft on record, with its beginning, sources and engine places.
+Ledgers empty_ledgers(const Standing& standing);
+
+// engine 1 … engine 9 are places of engines.
+bool is_engine_place(const logbook::PlaceName& place);
+
+}  // namespace reckon

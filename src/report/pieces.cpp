@@ -1,0 +1,63 @@
+#include "report/pieces.h"
+
+#include <algorithm>
+
+#include "words/words.h"
+
+namespace report {
+
+using document::Cell;
+using document::State;
+
+std::string as_of_line(const Sheet& sheet) {
+  const std::string day = "As of " + quantity::say_long(sheet.as_of);
+  if (sheet.horizon.empty()) return day + ".";
+  return day + ", counting news up to " + words::horizon_text(sheet.horizon) + ".";
+}
+
+void add_foot(document::Document& page, const Sheet& sheet) {
+  for (const std::string& sentence : sheet.left_out) {
+    page.blocks.emplace_back(document::Note{sentence});
+  }
+  page.blocks.emplace_back(document::Paragraph{std::string(words::caution())});
+}
+
+document::Json json_head(const Sheet& sheet) {
+  document::Json head = document::Json::object();
+  head.set("as_of", quantity::say(sheet.as_of));
+  return head.set("horizon", words::horizon_text(sheet.horizon));
+}
+
+State state_of(reckon::State state) {
+  switch (state) {
+    case reckon::State::ok: return State::ok;
+    case reckon::State::soon: return State::soon;
+    case reckon::State::due: return State::due;
+    case reckon::State::over: return State::over;
+    case reckon::State::not_known: return State::not_known;
+  }
+  return State::not_known;
+}
+
+std::string state_word(reckon::State state) { return std::string(document::word(state_of(state))); }
+
+bool wants_attention(reckon::State state) {
+  return state == reckon::State::over || state == reckon::State::due ||
+         state == reckon::State::not_known;
+}
+
+bool wants_attention(const std::vector<reckon::Item>& items) {
+  return std::any_of(items.begin(), items.end(),
+                     [](const reckon::Item& item) { return wants_attention(item.state); });
+}
+
+Cell words_cell(std::string shown) { return {std::move(shown), "", "", State::none}; }
+
+Cell state_cell(reckon::State state) { return {"", "", "", state_of(state)}; }
+
+Cell day_cell(std::optional<quantity::Day> day) {
+  if (!day) return words_cell("");
+  return {quantity::say_long(*day), quantity::say(*day), "", State::none};
+}
+
+}  // namespace report

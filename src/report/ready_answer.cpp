@@ -1,0 +1,148 @@
+#include "report/ready_answer.h"
+
+#include <algorithm>
+
+#include "report/pieces.h"
+#include "words/dues.h"
+#include "words/figures.h"
+#include "words/grammar.h"
+#include "words/names.h"
+#include "words/readiness.h"
+#include "words/words.h"
+
+namespace report {
+
+namespace {
+
+using document::Json;
+using document::Paragraph;
+using reckon::Item;
+using reckon::Obstacle;
+using reckon::Ready;
+
+constexpr std::size_t most_next = 5;
+
+void say(document::Document& page, std::string sentence) {
+  if (!sentence.empty()) page.blocks.emplace_back(Paragraph{std::move(sentence)});
+}
+
+void add_missing(const Ready& ready, const Asked& asked, document::Document& page) {
+  const bool is_headline = ready.answer == reckon::Answer::not_known;
+  bool is_first = is_headline;
+  for (const auto& missing : ready.missing) {
+    const words::MissingWords lack = words::missing_words(missing, asked.aircraft);
+    if (!is_first) say(page, (is_headline ? "Also: " : "Not known: ") + lack.what);
+    if (!lack.example.empty()) say(page, "Say for example: " + lack.example);
+    is_first = false;
+  }
+}
+
+void add_obstacles(const Ready& ready, document::Document& page) {
+  for (const Obstacle& obstacle : ready.obstacles) {
+    say(page, words::obstacle_text(obstacle));
+  }
+}
+
+bool falls_due(const Item& item) {
+  return item.kind != Item::Kind::on_condition && item.state != reckon::State::not_known;
+}
+
+// The first few; how many more there are is said, so that nothing is left out silently.
+std::string then_text(const Ready& ready, const logbook::Aircraft& aircraft) {
+  std::string text;
+  std::size_t told = 0;
+  std::int64_t more = 0;
+  for (const Item& item : ready.next) {
+    if (!falls_due(item)) continue;
+    if (told == most_next) {
+      ++more;
+      continue;
+    }
+    text += (told == 0 ? "Then: " : "; ") + words::next_text(item);
+    ++told;
+  }
+  if (more == 0) return told == 0 ? text : text + ".";
+  return words::fill("{}; {}: timeworn due {} lists all.",
+                     {text, words::counted(more, "more item", "more items"),
+                      words::short_name(aircraft)});
+}
+
+// The first line says how much may be flown already if it says anything of it.
+void add_allowed(const Ready& ready, document::Document& page) {
+  const bool is_told = page.title.find("You can fly") != std::string::npos;
+  if (!is_told || ready.allowed_until) say(page, words::allowed_text(ready));
+}
+
+Json allowed_json(const Ready& ready) {
+  Json allowed = Json::object();
+  if (ready.allowed_hours) {
+    allowed.set("hours", quantity::floor_to_seconds(*ready.allowed_hours).count());
+    allowed.set("shown", words::hours_left(*ready.allowed_hours));
+  } else {
+    allowed.set("hours", Json()).set("shown", Json());
+  }
+  return allowed.set("until", day_json(ready.allowed_until));
+}
+
+Json obstacle_json(const Obstacle& obstacle) {
+  const reckon::Side& side = obstacle.item.sides.at(static_cast<std::size_t>(obstacle.side));
+  Json object = Json::object();
+  object.set("id", obstacle.item.id).set("about", words::thing_name(obstacle.item.thing));
+  object.set("item", words::item_name(obstacle.item)).set("state", state_word(side.state));
+  object.set("unit", words::unit_key(side));
+  object.set("left", figure_json(obstacle.left, Toward::down));
+  object.set("needed", figure_json(obstacle.needed, Toward::up));
+  object.set("due_day", day_json(side.last_legal)).set("passed_already", obstacle.is_passed_already);
+  return object.set("sentence", words::obstacle_text(obstacle));
+}
+
+Json missing_json(const Ready& ready, const logbook::Aircraft& aircraft) {
+  Json array = Json::array();
+  for (const auto& missing : ready.missing) {
+    const words::MissingWords lack = words::missing_words(missing, aircraft);
+    Json object = Json::object();
+    object.set("condition", words::condition_key(missing.condition)).set("what", lack.what);
+    object.set("say", lack.example.empty() ? Json() : Json(lack.example));
+    array.add(std::move(object));
+  }
+  return array;
+}
+
+Json ready_json(const Asked& asked, const Ready& ready, const Sheet& sheet) {
+  Json json = json_head(sheet);
+  json.set("counted_to", day_json(ready.last_flight));
+  json.set("about", words::thing_name(asked.aircraft));
+  json.set("answer", words::answer_word(ready.answer));
+  json.set("first", words::first_line(ready, asked.trip, asked.aircraft));
+  json.set("allowed", allowed_json(ready));
+  Json obstacles = Json::array();
+  for (const Obstacle& obstacle : ready.obstacles) obstacles.add(obstacle_json(obstacle));
+  json.set("obstacles", std::move(obstacles));
+  json.set("missing", missing_json(ready, asked.aircraft));
+  return json.set("next", items_json(ready.next));
+}
+
+}  // namespace
+
+Answer ready_answer(const reckon::Histories&, const Asked& asked, const Ready& ready,
+                    const Sheet& sheet) {
+  Answer answer;
+  document::Document& page = answer.document;
+  page.title = words::first_line(ready, asked.trip, asked.aircraft);
+  if (ready.answer == reckon::Answer::not_known) add_missing(ready, asked, page);
+  add_obstacles(ready, page);
+  add_allowed(ready, page);
+  if (ready.answer != reckon::Answer::not_known) add_missing(ready, asked, page);
+  say(page, then_text(ready, asked.aircraft));
+  say(page, words::trip_text(asked.trip));
+  say(page, words::counted_to_text(ready.last_flight, asked.today) + " " + as_of_line(sheet));
+  for (std::string& sentence : words::freshness_texts(ready, asked.today)) {
+    say(page, std::move(sentence));
+  }
+  add_foot(page, sheet);
+  answer.json = ready_json(asked, ready, sheet);
+  answer.needs_attention = ready.answer != reckon::Answer::yes;
+  return answer;
+}
+
+}  // namespace report

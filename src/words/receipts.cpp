@@ -1,0 +1,43 @@
+#include "words/receipts.h"
+
+#include "words/figures.h"
+#include "words/grammar.h"
+#include "words/names.h"
+#include "words/words.h"
+
+namespace words {
+
+std::string saved_text(const logbook::Entry& entry, bool day_was_left_out) {
+  return fill(day_was_left_out ? "Saved {} (today): {}" : "Saved {}: {}",
+              {entry_name(entry.id), entry.sentence});
+}
+
+std::string saved_many_text(const std::vector<logbook::Entry>& entries) {
+  if (entries.empty()) return "Nothing was saved.";
+  return fill("Saved {}, {} to {}.",
+              {counted(static_cast<std::int64_t>(entries.size()), "entry", "entries"),
+               entry_name(entries.front().id), entry_name(entries.back().id)});
+}
+
+std::string now_has_text(const logbook::Thing& thing, const reckon::Figure& hours,
+                         const std::optional<reckon::Figure>& count,
+                         const logbook::Counter& counter) {
+  const std::string name = capital(short_name(thing));
+  const std::string hours_text = figure_used(hours, reckon::service_clock);
+  const bool knows_count = count && !count->is_unknown();
+  const std::string counts = knows_count ? figure_used(*count, counter) : counter_name(counter, false);
+  if (hours.is_unknown() && !knows_count) {
+    return fill("The totals of {} are not on record yet.", {short_name(thing)});
+  }
+  if (hours.is_unknown()) return fill("{} now has {}; its hours are not known.", {name, counts});
+  if (!count) return fill("{} now has {}.", {name, hours_text});
+  return fill(knows_count ? "{} now has {} and {}." : "{} now has {}; its {} are not known.",
+              {name, hours_text, counts});
+}
+
+std::string went_over_text(const reckon::Item& item, const reckon::Side& side, bool is_one_flight) {
+  return fill(is_one_flight ? "{} went over by {} in this flight." : "{} went over by {} with this.",
+              {capital(item_name(item)), over_text(side)});
+}
+
+}  // namespace words

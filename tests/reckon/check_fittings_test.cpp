@@ -1,0 +1,90 @@
+// One serial in one place, one place for one serial (derived from cases/records, B3).
+
+#include <boost/test/unit_test.hpp>
+
+#include "reckon/checking.h"
+
+using namespace checking;
+using support::fitted;
+using support::removed;
+
+namespace {
+
+class TwoAircraft : public Record {
+ public:
+  TwoAircraft() {
+    begin("5000.0", "", "2025-01-01");
+    say("2025-01-01", support::forward(mob, "3000.0"));
+  }
+  const logbook::Thing blade = support::part("PN-4411", "B-88");
+  const std::string place = "main rotor blade 1";
+};
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(check_fittings)
+
+BOOST_AUTO_TEST_CASE(s28_a_serial_fitted_elsewhere_is_refused_until_it_is_removed) {
+  TwoAircraft record;
+  const auto on_kit =
+      record.say("2025-02-01", fitted(record.blade, {record.kit, record.place, ""}));
+  const auto on_mob = fitted(record.blade, {record.mob, record.place, ""});
+  CHECK_KINDS(record.kinds("2025-02-20", on_mob), CheckKind::serial_elsewhere);
+  const auto refused = record.only("2025-02-20", on_mob);
+  BOOST_CHECK(refused.severity == Severity::impossible);
+  BOOST_CHECK(refused.entries == std::vector{on_kit});
+  BOOST_CHECK((refused.names == std::vector<std::string>{"part PN-4411 B-88", "aircraft ZZ-KIT",
+                                                         "main rotor blade 1"}));
+  record.say("2025-02-20", removed(record.blade, {record.kit, record.place, ""}));
+  CHECK_KINDS(record.kinds("2025-02-20", on_mob));
+}
+
+BOOST_AUTO_TEST_CASE(an_earlier_stay_may_be_entered_late) {
+  TwoAircraft record;
+  record.say("2025-02-20", fitted(record.blade, {record.mob, record.place, ""}));
+  CHECK_KINDS(record.kinds("2025-02-01", fitted(record.blade, {record.kit, record.place, ""})));
+}
+
+BOOST_AUTO_TEST_CASE(a_place_holds_one_thing) {
+  TwoAircraft record;
+  record.say("2025-02-01", fitted(record.blade, {record.kit, record.place, ""}));
+  const auto other = fitted(support::part("PN-4411", "B-91"), {record.kit, record.place, ""});
+  CHECK_KINDS(record.kinds("2025-02-20", other), CheckKind::place_taken);
+  BOOST_CHECK_EQUAL(record.only("2025-02-20", other).names.at(0), "part PN-4411 B-88");
+  CHECK_KINDS(record.kinds("2025-02-20", fitted(support::part("PN-4411", "B-91"),
+                                                {record.kit, "main rotor blade 2", ""})));
+}
+
+BOOST_AUTO_TEST_CASE(what_is_not_there_is_not_removed) {
+  TwoAircraft record;
+  record.say("2025-02-01", fitted(record.blade, {record.kit, record.place, ""}));
+  const auto elsewhere = removed(record.blade, {record.mob, record.place, ""});
+  CHECK_KINDS(record.kinds("2025-02-20", elsewhere), CheckKind::not_fitted_there);
+  BOOST_CHECK_EQUAL(record.only("2025-02-20", elsewhere).names.at(1), "aircraft ZZ-KIT");
+  CHECK_KINDS(record.kinds("2025-01-31", removed(record.blade, {record.kit, record.place, ""})),
+              CheckKind::not_fitted_there);
+  CHECK_KINDS(record.kinds("2025-02-20", removed(record.blade, {record.kit, record.place, ""})));
+}
+
+BOOST_AUTO_TEST_CASE(a_thing_is_not_inside_itself) {
+  TwoAircraft record;
+  const auto module = support::part("M-3", "M-31");
+  const auto disc = support::part("D-1", "D-12");
+  record.say("2025-02-01", fitted(disc, {module, "disc 2", ""}));
+  CHECK_KINDS(record.kinds("2025-02-02", fitted(module, {disc, "anywhere", ""})),
+              CheckKind::serial_elsewhere);
+}
+
+BOOST_AUTO_TEST_CASE(the_engine_believed_in_a_place_is_compared_with_the_record) {
+  TwoAircraft record;
+  record.say("2025-02-01",
+             fitted(support::engine("TS-40", "E-1001"), {record.kit, "engine 1", ""}));
+  auto tried = support::tried(record.kit, "engine 1", 1);
+  tried.serial = logbook::Serial{"E-1002"};
+  CHECK_KINDS(record.kinds("2025-02-20", tried), CheckKind::not_fitted_there);
+  BOOST_CHECK(record.only("2025-02-20", tried).severity == Severity::doubtful);
+  tried.serial = logbook::Serial{"E-1001"};
+  CHECK_KINDS(record.kinds("2025-02-20", tried));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
