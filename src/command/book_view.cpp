@@ -1,6 +1,7 @@
 #include "command/book_view.h"
 
 #include <algorithm>
+#include <map>
 #include <ostream>
 
 #include "document/render.h"
@@ -22,9 +23,41 @@ const logbook::RecordBegins* begins(const std::vector<Entry>& entries) {
   return nullptr;
 }
 
-bool is_alone(const std::vector<Entry>& entries, const logbook::Horizon& horizon) {
-  return std::all_of(entries.begin(), entries.end(), [&](const Entry& entry) {
-    return horizon.empty() || entry.id.writer == entries.front().id.writer;
+// No beats not known, which beats yes.
+int harshness(reckon::Answer answer) {
+  switch (answer) {
+    case reckon::Answer::yes: return 0;
+    case reckon::Answer::not_known: return 1;
+    case reckon::Answer::no: return 2;
+  }
+  return 2;
+}
+
+// Of two orders within a day, the answer that lets less be flown.
+reckon::Ready harsher(reckon::Ready a, reckon::Ready b) {
+  if (harshness(a.answer) != harshness(b.answer)) {
+    return harshness(a.answer) > harshness(b.answer) ? a : b;
+  }
+  const bool b_allows_less = a.allowed_hours && b.allowed_hours && *b.allowed_hours < *a.allowed_hours;
+  return b_allows_less ? b : a;
+}
+
+// The newest day in the entries of each other base that joined (docs/decisions/0010).
+bool are_all_heard(const std::vector<Entry>& entries, const logbook::WriterId& own,
+                   std::optional<quantity::Day> last_flight) {
+  std::map<logbook::WriterId, quantity::Day> heard;
+  for (const Entry& entry : entries) {
+    if (!entry.said || entry.id.writer == own) continue;
+    if (std::holds_alternative<logbook::BaseJoins>(entry.said->fact)) {
+      heard.emplace(entry.id.writer, entry.said->day);
+    }
+  }
+  for (const Entry& entry : entries) {
+    const auto base = heard.find(entry.id.writer);
+    if (base != heard.end() && entry.said) base->second = std::max(base->second, entry.said->day);
+  }
+  return !last_flight || std::all_of(heard.begin(), heard.end(), [&](const auto& base) {
+    return base.second >= *last_flight;
   });
 }
 
@@ -54,10 +87,10 @@ std::vector<reckon::Item> BookView::lives() const {
 reckon::Ready BookView::ready(const logbook::Aircraft& aircraft, const reckon::Trip& trip) const {
   reckon::Book book;
   book.review_days = settings.review_days;
-  book.all_bases_heard = is_alone(entries, horizon);
+  book.all_bases_heard = are_all_heard(entries, own, early->last_flight(aircraft));
   reckon::Ready first = reckon::ready(*early, standing, aircraft, trip, book);
   if (!late) return first;
-  return reckon::harsher(std::move(first), reckon::ready(*late, standing, aircraft, trip, book));
+  return harsher(std::move(first), reckon::ready(*late, standing, aircraft, trip, book));
 }
 
 Settings settings_of(const std::vector<Entry>& entries) {

@@ -34,7 +34,7 @@ struct BookView {
   reckon::Standing standing;
   std::optional<reckon::Histories> early;  // work before the day's flights where nothing tells
   std::optional<reckon::Histories> late;   // only if an order within a day is ambiguous
-  std::string own_base;
+  logbook::WriterId own;                   // the writer of this book
 
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }

@@ -96,6 +96,7 @@ std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, W
   if (auto refusal = read_options(typed, world, book, asked)) return *refusal;
   if (asked.horizon) entries = book.entries(asked.horizon);
   auto view = view_of(std::move(entries), asked.as_of, world.today);
+  view->own = book.writer();
   view->horizon = asked.horizon ? *asked.horizon : book.horizon();
   return view;
 }

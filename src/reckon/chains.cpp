@@ -57,7 +57,8 @@ class Standings {
   }
   bool is_struck_from(std::size_t up, std::size_t at) const {
     return std::any_of(strikes_[up].begin(), strikes_[up].end(), [&](std::size_t strike) {
-      return up == at || knowledge_.knew(chain_.links[strike].entry->id, chain_.links[at].entry->id);
+      return up == at ||
+             knowledge_.knew(chain_.links[strike].entry->id, chain_.links[at].entry->id);
     });
   }
 
@@ -196,13 +197,14 @@ ChainValue value_of(const Chain& chain, const Knowledge& knowledge, const Seen* 
   const std::vector<std::size_t> newest = newest_values(chain, standings);
   if (newest.empty()) return value;
   const auto id_of = [&](std::size_t at) { return chain.links[at].entry->id; };
-  const std::size_t taken = *std::max_element(
-      newest.begin(), newest.end(),
-      [&](std::size_t a, std::size_t b) { return id_of(a) < id_of(b); });
+  const std::size_t taken =
+      *std::max_element(newest.begin(), newest.end(),
+                        [&](std::size_t a, std::size_t b) { return id_of(a) < id_of(b); });
   value.said = said_in(*chain.links[taken].entry);
   value.chain = path_to(chain, taken);
   value.is_corrected_and_struck = standings.is_below_a_strike(taken);
-  if (newest.size() > 1) std::transform(newest.begin(), newest.end(), back_inserter(value.apart), id_of);
+  if (newest.size() > 1)
+    std::transform(newest.begin(), newest.end(), back_inserter(value.apart), id_of);
   return value;
 }
 

@@ -22,10 +22,10 @@ struct Chain {
 };
 
 struct ChainValue {
-  const logbook::Said* said = nullptr;  // null: nothing of it stands
-  const logbook::Said* last = nullptr;  // what was said last, also when it is struck
-  std::vector<logbook::EntryId> chain;  // first … newest, those that gave the value
-  std::vector<logbook::EntryId> apart;  // corrections that stand beside each other
+  const logbook::Said* said = nullptr;   // null: nothing of it stands
+  const logbook::Said* last = nullptr;   // what was said last, also when it is struck
+  std::vector<logbook::EntryId> chain;   // first … newest, those that gave the value
+  std::vector<logbook::EntryId> apart;   // corrections that stand beside each other
   bool is_corrected_and_struck = false;  // struck by someone who did not know the correction
 };
 

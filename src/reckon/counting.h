@@ -22,8 +22,8 @@ struct RuleSet {
   std::vector<Rule> rules;
 
   bool holds_on(Day day) const;
-  // What the entry counts by all rules that hold on its day; one stated outright is taken as stated.
-  // Rules without "instead of" add.
+  // What the entry counts by all rules that hold on its day; one stated outright is taken as
+  // stated. Rules without "instead of" add.
   Amount counted(const Use& use, const logbook::Counter& counter, const Spot& spot) const;
 };
 

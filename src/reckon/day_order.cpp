@@ -84,7 +84,7 @@ std::size_t place_flight(const Placed& flight, const std::vector<Use>& uses,
   return uses.size();
 }
 
-bool is_flagged(const Use& use, bool logbook::Flew::* flag) {
+bool is_flagged(const Use& use, bool logbook::Flew::*flag) {
   return use.flew != nullptr && use.flew->*flag;
 }
 
@@ -149,9 +149,8 @@ std::vector<Use> in_order(std::vector<Use> uses, const Knowledge& knowledge,
   std::sort(all.begin(), all.end(), is_before);
   std::vector<Use> ordered;
   for (Placed& one : all) {
-    const std::size_t at = one.told == Told::by_reading
-                               ? ordered.size()
-                               : place_flight(one, ordered, knowledge);
+    const std::size_t at =
+        one.told == Told::by_reading ? ordered.size() : place_flight(one, ordered, knowledge);
     ordered.insert(ordered.begin() + static_cast<std::ptrdiff_t>(at), std::move(one.use));
   }
   heed_flags(ordered);

@@ -7,9 +7,9 @@
 
 namespace reckon {
 
-// Rows and running totals of days from `from` on; a total counts from the first use. The airframe has
-// rows for hours, meters and counters; a place only for what entries state of it, and an engine place
-// for its starts.
+// Rows and running totals of days from `from` on; a total counts from the first use. The airframe
+// has rows for hours, meters and counters; a place only for what entries state of it, and an engine
+// place for its starts.
 logbook::DerivedUse derived_use(const Ledger& ledger, Day from);
 
 // "hours", "meter collective", "starts", "gas-generator cycles".

@@ -68,15 +68,15 @@ Figure figure_on(const Clock& clock, quantity::Known<std::int64_t> amount);
 
 // One term of a figure's working; words says it ("310.0 h flown in M-4 since then, 212 flights").
 enum class TermKind {
-  brought_forward,   // + what the thing had when the book began
-  had_when_fitted,   // + stated at its first fitting
-  used_in_stay,      // + used on a host from one point to another
-  flown,             // + an aircraft's own flights
-  stated,            // a stated total that takes the place of the sum
-  limit,             // + the limit or interval
-  at_done,           // + the total at the place where a task was last done
-  excess,            // - flown past the due point (14 CFR 91.409(b))
-  missing,           // + hours unaccounted for
+  brought_forward,  // + what the thing had when the book began
+  had_when_fitted,  // + stated at its first fitting
+  used_in_stay,     // + used on a host from one point to another
+  flown,            // + an aircraft's own flights
+  stated,           // a stated total that takes the place of the sum
+  limit,            // + the limit or interval
+  at_done,          // + the total at the place where a task was last done
+  excess,           // - flown past the due point (14 CFR 91.409(b))
+  missing,          // + hours unaccounted for
 };
 struct Term {
   TermKind kind = TermKind::flown;

@@ -13,10 +13,10 @@ namespace reckon {
 // A time of a thing on one aircraft: it uses what the aircraft's place used after from up to to.
 struct Ride {
   const Ledger* ledger = nullptr;
-  logbook::PlaceName place;      // of the aircraft, at the root
+  logbook::PlaceName place;  // of the aircraft, at the root
   Mark from;
   std::optional<Mark> to;
-  std::size_t stay = 0;          // which of the thing's own stays
+  std::size_t stay = 0;               // which of the thing's own stays
   std::vector<logbook::Thing> hosts;  // its host first, the aircraft last
 };
 

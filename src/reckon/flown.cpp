@@ -14,8 +14,8 @@ constexpr quantity::Hours a_day = quantity::Hours::of(24 * 3600);
 
 std::optional<quantity::Hours> by_clock(const logbook::Said& said, const logbook::Flew& flew) {
   if (!flew.took_off || !flew.landed) return std::nullopt;
-  const std::int64_t minutes = quantity::utc_minute(said.day, *flew.landed) -
-                               quantity::utc_minute(said.day, *flew.took_off);
+  const std::int64_t minutes =
+      quantity::utc_minute(said.day, *flew.landed) - quantity::utc_minute(said.day, *flew.took_off);
   const quantity::Hours between = quantity::Hours::of(minutes * 60);
   return between.is_negative() ? between + a_day : between;
 }
@@ -113,8 +113,8 @@ void Sources::add(quantity::Day day, const logbook::CountsHours& counts) {
   source.is_clock = std::holds_alternative<logbook::ByClock>(counts.source);
   if (!source.is_clock) source.meter = std::get<logbook::MeterName>(counts.source);
   source.factor = counts.factor.value_or(quantity::factor_one);
-  const auto after = std::find_if(from_.begin(), from_.end(),
-                                  [&](const From& from) { return day < from.day; });
+  const auto after =
+      std::find_if(from_.begin(), from_.end(), [&](const From& from) { return day < from.day; });
   from_.insert(after, {day, source});
 }
 
@@ -173,8 +173,8 @@ const logbook::MeterRun* run_of(const Use& use, const logbook::MeterName& meter)
 
 quantity::ServiceHours service(const Use& use, quantity::Hours raw) {
   const bool is_timed_apart = use.flew != nullptr && use.flew->by_clock && use.source.meter;
-  return raw * (is_timed_apart ? std::max(use.source.factor, quantity::factor_one)
-                               : use.source.factor);
+  return raw *
+         (is_timed_apart ? std::max(use.source.factor, quantity::factor_one) : use.source.factor);
 }
 
 Amount hours_used(const Use& use, const Spot& spot) {

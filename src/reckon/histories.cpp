@@ -187,8 +187,7 @@ std::optional<logbook::MeterReading> Histories::meter(const logbook::Aircraft& a
   return inside_->readings.newest(aircraft, meter, at);
 }
 
-std::optional<logbook::MeterName> Histories::source_meter(
-    const logbook::Aircraft& aircraft) const {
+std::optional<logbook::MeterName> Histories::source_meter(const logbook::Aircraft& aircraft) const {
   const Ledger* ledger = inside_->ledger(aircraft);
   return ledger ? ledger->sources.on(as_of()).meter : std::nullopt;
 }

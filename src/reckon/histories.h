@@ -1,5 +1,5 @@
-// reckon/histories.h: every thing's way through the book: where it was fitted, what it used there on
-// each clock, and its totals at any place of the history, each with its working.
+// reckon/histories.h: every thing's way through the book: where it was fitted, what it used there
+// on each clock, and its totals at any place of the history, each with its working.
 #pragma once
 
 #include <map>
@@ -45,7 +45,7 @@ struct Statement {
   logbook::Thing thing;
   Clock clock;
   Figure stated;
-  Figure reckoned;               // empty history before the brought-forward day: equals stated
+  Figure reckoned;  // empty history before the brought-forward day: equals stated
   bool agreed_when_written = true;
   std::optional<logbook::EntryId> moved_by;  // the entry that moved it since
 };
@@ -81,8 +81,7 @@ class Histories {
 
   // The meter's newest reading at the mark, and the clock that is the aircraft's source.
   std::optional<logbook::MeterReading> meter(const logbook::Aircraft& aircraft,
-                                             const logbook::MeterName& meter,
-                                             const Mark& at) const;
+                                             const logbook::MeterName& meter, const Mark& at) const;
   std::optional<logbook::MeterName> source_meter(const logbook::Aircraft& aircraft) const;
   std::optional<Day> last_flight(const logbook::Aircraft& aircraft) const;
   std::optional<Day> brought_forward_day(const logbook::Thing& thing) const;

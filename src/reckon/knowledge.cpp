@@ -25,8 +25,7 @@ Knowledge::Knowledge(const std::vector<logbook::Entry>& entries) {
 }
 
 std::int64_t Knowledge::newest(const Learned& learned, std::int64_t number) {
-  const auto after = std::upper_bound(learned.begin(), learned.end(),
-                                      std::pair(number, INT64_MAX));
+  const auto after = std::upper_bound(learned.begin(), learned.end(), std::pair(number, INT64_MAX));
   return after == learned.begin() ? 0 : std::prev(after)->second;
 }
 

@@ -15,7 +15,7 @@ struct Ledger {
   std::optional<Day> begins;  // brought forward: before it there are no flights
   Sources sources;
   std::vector<Use> uses;
-  std::vector<Mark> marks;    // of each use
+  std::vector<Mark> marks;  // of each use
   std::vector<logbook::PlaceName> engine_places;
 
   // The uses after one mark up to another, as places in uses.

@@ -44,7 +44,7 @@ class Merging {
     }
     for (auto& [thing, spots] : about) {
       std::sort(spots.begin(), spots.end(), [&](const Spot& a, const Spot& b) {
-        return std::tuple(item(a).written, a) < std::tuple(item(b).written, b);
+        return std::tuple(item(a).told, a) < std::tuple(item(b).told, b);
       });
       for (std::size_t at = 1; at < spots.size(); ++at) {
         if (spots[at - 1].row != spots[at].row) before_[spots[at]].push_back(spots[at - 1]);
@@ -59,13 +59,13 @@ class Merging {
                        [&](const Spot& earlier) { return earlier.at < next_[earlier.row]; });
   }
 
-  // Of the rows' next items the free one that was written first; if none is free, the aircraft's own
-  // orders contradict what was written, and they rule.
+  // Of the rows' next items the free one that was told first; if none is free, the aircraft's own
+  // orders contradict what was told, and they rule.
   std::optional<std::size_t> next_row() const {
     std::optional<std::size_t> best;
     const auto rank = [&](std::size_t row) {
       const Spot spot{row, next_[row]};
-      return std::tuple(!is_free(spot), item(spot).written, row);
+      return std::tuple(!is_free(spot), item(spot).told, row);
     };
     for (std::size_t row = 0; row < rows_.size(); ++row) {
       if (next_[row] == rows_[row].size()) continue;

@@ -1,5 +1,6 @@
 // reckon/merge.h: one order for a day of the whole fleet, so that marks compare everywhere. Each
-// aircraft's own order is kept; what moves from one to another moves in the order it was written.
+// aircraft's own order is kept; what moves from one to another moves in the order in which it was
+// told.
 #pragma once
 
 #include <cstddef>
@@ -11,8 +12,8 @@
 namespace reckon {
 
 struct DayItem {
-  std::size_t index = 0;       // for the caller
-  std::int64_t written = 0;
+  std::size_t index = 0;  // for the caller
+  std::int64_t told = 0;
   std::vector<logbook::Thing> moved;  // engines and parts that the entry is about
 };
 // Each row is the day of one aircraft in its order, or of what lies off any. The result holds the

@@ -1,4 +1,5 @@
-// reckon/papers.h: what is declared of each thing: its model, when it was made, released, certified.
+// reckon/papers.h: what is declared of each thing: its model, when it was made, released,
+// certified.
 #pragma once
 
 #include <map>

@@ -52,8 +52,8 @@ struct Past::Airframe {
     quantity::Day first;  // the earliest day that any of its versions has
     const Chain* chain = nullptr;
   };
-  std::vector<Dated> chains;           // by first day
-  std::vector<Dated> rules;            // brought forward, source of hours
+  std::vector<Dated> chains;  // by first day
+  std::vector<Dated> rules;   // brought forward, source of hours
   std::map<logbook::WriterId, std::vector<std::int64_t>> newest;  // over chains up to each
   std::map<quantity::Day, std::vector<const Chain*>> on_day;      // any version of it
   Reckoning now;
@@ -220,7 +220,8 @@ Past::Past(const Standing& standing) : standing_(standing) {
     for (const Link& link : chain.links) {
       const logbook::Said* said = said_in(*link.entry);
       const auto aircraft = said ? aircraft_in(said->fact) : std::nullopt;
-      const bool is_new = aircraft && std::find(named.begin(), named.end(), *aircraft) == named.end();
+      const bool is_new =
+          aircraft && std::find(named.begin(), named.end(), *aircraft) == named.end();
       if (is_new) named.push_back(*aircraft);
     }
     for (const logbook::Aircraft& aircraft : named) {

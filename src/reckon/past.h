@@ -1,5 +1,5 @@
-// reckon/past.h: an aircraft's day in the book as it stood when an entry was written. A stated total
-// is placed, and judged, by what its writer could see.
+// reckon/past.h: an aircraft's day in the book as it stood when an entry was written. A stated
+// total is placed, and judged, by what its writer could see.
 #pragma once
 
 #include <map>
@@ -42,8 +42,8 @@ class Past {
   std::map<logbook::Aircraft, std::unique_ptr<Airframe>> airframes_;
 };
 
-// A total stated in whole tenths agrees with one that lies within half a tenth of it; any other must
-// be met exactly.
+// A total stated in whole tenths agrees with one that lies within half a tenth of it; any other
+// must be met exactly.
 bool agrees(quantity::Hours stated, quantity::ServiceHours total);
 
 }  // namespace reckon

@@ -21,16 +21,16 @@ struct StandingFact {
 
 // One thing that a person must decide; it blocks a yes about the aircraft it touches (C5, C6 …).
 struct Question {
-  std::string name;                       // short and stable: "4F7Q", from class and members
-  std::string class_;                     // "two corrections", "order within a day", "serial in two places" …
+  std::string name;    // short and stable: "4F7Q", from class and members
+  std::string class_;  // "two corrections", "order within a day", "serial in two places" …
   std::vector<logbook::EntryId> entries;  // those that it is about
   std::vector<logbook::Thing> about;
-  std::string figure;                     // what it changes, canonical text ("1.4 h")
+  std::string figure;  // what it changes, canonical text ("1.4 h")
 };
 
 struct Standing {
-  std::vector<StandingFact> facts;        // by (day, written)
-  std::vector<StandingFact> struck;       // for history; said is the last value
+  std::vector<StandingFact> facts;   // by (day, written)
+  std::vector<StandingFact> struck;  // for history; said is the last value
   std::vector<Question> questions;
   // Entries that this version cannot read, with what they are about.
   std::vector<const logbook::Entry*> unread;

@@ -46,7 +46,8 @@ std::vector<Claim> amounts_claimed(const logbook::Fact& fact) {
     }
   };
   if (const auto* fitted = std::get_if<logbook::Fitted>(&fact)) add(fitted->thing, fitted->with);
-  if (const auto* removed = std::get_if<logbook::Removed>(&fact)) add(removed->thing, removed->with);
+  if (const auto* removed = std::get_if<logbook::Removed>(&fact))
+    add(removed->thing, removed->with);
   if (const auto* over = std::get_if<logbook::Overhauled>(&fact)) add(over->thing, over->had);
   if (const auto* forward = std::get_if<logbook::BringsForward>(&fact)) {
     add(forward->thing, forward->had);
@@ -102,8 +103,8 @@ class Listing {
     const Mark mark{fact.said->day, 0};
     std::vector<Claim> claims = amounts_claimed(fact.said->fact);
     if (forward.airframe) {
-      claims.push_back({forward.thing, service_clock,
-                        Figure(quantity::service_hours(*forward.airframe))});
+      claims.push_back(
+          {forward.thing, service_clock, Figure(quantity::service_hours(*forward.airframe))});
     }
     for (const Claim& claim : claims) {
       const Mark before{quantity::day_before(mark.day), end_of_day};
@@ -159,8 +160,8 @@ class Listing {
     const bool has_moved = event.aircraft && statement.agreed_when_written &&
                            !meets(statement.stated, statement.reckoned);
     if (!has_moved) return;
-    statement.moved_by = from_.past.newest_unseen(*event.aircraft, event.fact->said->day,
-                                                  event.fact->chain.back());
+    statement.moved_by =
+        from_.past.newest_unseen(*event.aircraft, event.fact->said->day, event.fact->chain.back());
   }
 
   const StatementSources& from_;

@@ -1,4 +1,5 @@
-// reckon/statements.h: every total that an entry states, beside what the flights sum to at its place.
+// reckon/statements.h: every total that an entry states, beside what the flights sum to at its
+// place.
 #pragma once
 
 #include <vector>

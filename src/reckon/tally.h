@@ -1,5 +1,5 @@
-// reckon/tally.h: sums of use between two marks of an aircraft, from running sums that are made once
-// for each clock, place and set of counting rules that is asked about.
+// reckon/tally.h: sums of use between two marks of an aircraft, from running sums that are made
+// once for each clock, place and set of counting rules that is asked about.
 #pragma once
 
 #include <cstddef>

@@ -23,13 +23,48 @@ struct Row {
 };
 using Days = std::map<Day, std::map<std::optional<logbook::Aircraft>, Row>>;
 
+using Facts = std::vector<const StandingFact*>;
+
+bool happens_at_a_time(const StandingFact& fact) {
+  return aircraft_used(fact.said->fact) || work_in(fact.said->fact);
+}
+
+// A day on which every happening has its time is told by the clock.
+void sort_by_clock(Facts::iterator from, Facts::iterator to) {
+  const bool is_timed = std::all_of(from, to, [](const StandingFact* fact) {
+    return !happens_at_a_time(*fact) || began_at(*fact->said);
+  });
+  if (!is_timed) return;
+  std::stable_sort(from, to, [](const StandingFact* a, const StandingFact* b) {
+    return began_at(*a->said) < began_at(*b->said);
+  });
+}
+
+// By day; within a day by the clock where all of it is timed, else as written. What moves between
+// aircraft, or off them, has nothing better to tell its order by.
+Facts as_told(const Standing& standing) {
+  Facts facts;
+  for (const StandingFact& fact : standing.facts) facts.push_back(&fact);
+  for (auto from = facts.begin(); from != facts.end();) {
+    const Day day = (*from)->said->day;
+    const auto to = std::find_if(from, facts.end(),
+                                 [&](const StandingFact* fact) { return fact->said->day != day; });
+    sort_by_clock(from, to);
+    from = to;
+  }
+  return facts;
+}
+
 class Building {
  public:
   Building(const Standing& standing, const Past& past, Ambiguous policy,
            const OnAirframe& on_airframe)
       : standing_(standing), past_(past), policy_(policy), on_airframe_(on_airframe) {
     timeline_.ledgers = empty_ledgers(standing);
-    for (const StandingFact& fact : standing.facts) sort_in(fact);
+    for (const StandingFact* fact : as_told(standing)) {
+      sequence_[fact->root] = static_cast<std::int64_t>(sequence_.size());
+      sort_in(*fact);
+    }
     for (auto& [day, rows] : days_) settle_day(day, rows);
   }
   Timeline take() { return std::move(timeline_); }
@@ -133,10 +168,10 @@ class Building {
     }
     std::vector<DayItem> items;
     for (std::size_t after = 0; after <= row.uses.size(); ++after) {
-      if (after > 0) items.push_back({after - 1, row.uses[after - 1].written, {}});
+      if (after > 0) items.push_back({after - 1, sequence_.at(row.uses[after - 1].root), {}});
       for (const std::size_t at : works_after[after]) {
         const StandingFact& fact = *row.works[at].fact;
-        items.push_back({row.uses.size() + at, fact.written, moved_by(fact)});
+        items.push_back({row.uses.size() + at, sequence_.at(fact.root), moved_by(fact)});
       }
     }
     return items;
@@ -226,6 +261,7 @@ class Building {
   const Past& past_;
   Ambiguous policy_;
   const OnAirframe& on_airframe_;
+  std::map<logbook::EntryId, std::int64_t> sequence_;  // as told
   Whereabouts whereabouts_;
   Days days_;
   Timeline timeline_;

@@ -122,6 +122,7 @@ void Totals::add_ride(const logbook::Thing& thing, const Ride& ride, const Span&
   const Figure unknown = zero(sum.clock).as_sure_as(Sureness::unknown);
   const Figure figure = figure_on(sum.clock, used.amount) + earlier.value_or(unknown);
   if (used.first && !tally_.is_counted(line)) sum.is_counted = false;
+  if (figure == zero(sum.clock)) return;  // a stay in which nothing was used is no term
   const auto [at, is_new] = sum.of_stay.try_emplace(ride.stay, sum.terms.size());
   if (is_new) {
     const Stay& stay = fittings_.stays(thing)[ride.stay];
@@ -197,7 +198,8 @@ Total Totals::before_the_book(const logbook::Aircraft& aircraft, const Clock& cl
   Term term;
   term.kind = TermKind::stated;
   const Sureness sureness = last->mark == at ? Sureness::exact : Sureness::at_least;
-  term.figure = Figure(quantity::service_hours(*work_in(last->fact->said->fact)->airframe), sureness);
+  term.figure =
+      Figure(quantity::service_hours(*work_in(last->fact->said->fact)->airframe), sureness);
   term.to = last->mark.day;
   term.first = term.last = last->fact->root;
   return total_of({term}, clock);
@@ -234,7 +236,8 @@ Total Totals::by_difference(const logbook::Thing& thing, const Clock& clock, con
                             const std::optional<Figure>& start) const {
   Total total = since_new(thing, clock, at);
   // From a start that is only "at least", the difference would be "at most".
-  if (!start || start->sureness() == Sureness::at_least) return total_of({unknown_term(clock)}, clock);
+  if (!start || start->sureness() == Sureness::at_least)
+    return total_of({unknown_term(clock)}, clock);
   Term term;
   term.kind = TermKind::stated;
   term.figure = *start;
@@ -264,8 +267,8 @@ Total Totals::since_overhaul(const logbook::Thing& thing, const Clock& clock,
   Total total = total_of(std::move(sum.terms), clock);
   if (!total.figure.is_unknown()) return total;
   const auto& overhauled = std::get<logbook::Overhauled>(overhaul->fact->said->fact);
-  const Total other = by_difference(thing, clock, at,
-                                    stated_on(overhauled.had, clock, logbook::Basis::new_));
+  const Total other =
+      by_difference(thing, clock, at, stated_on(overhauled.had, clock, logbook::Basis::new_));
   return other.figure.is_unknown() ? total : other;
 }
 
@@ -279,8 +282,7 @@ const Stay* Totals::stay_at(const logbook::Thing& thing, const Mark& at) const {
   return last;
 }
 
-Total Totals::since_fitting(const logbook::Thing& thing, const Clock& clock,
-                            const Mark& at) const {
+Total Totals::since_fitting(const logbook::Thing& thing, const Clock& clock, const Mark& at) const {
   const Stay* stay = stay_at(thing, at);
   if (stay == nullptr) return total_of({unknown_term(clock)}, clock);
   Sum sum = used(thing, clock, {stay->from, at});

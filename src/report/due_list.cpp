@@ -105,7 +105,8 @@ Table detail_table(const std::vector<Item>& items) {
 
 void add_attention(const std::vector<Item>& items, document::Document& page) {
   for (const Item& item : items) {
-    if (wants_attention(item.state)) page.blocks.emplace_back(Paragraph{words::attention_text(item)});
+    if (wants_attention(item.state))
+      page.blocks.emplace_back(Paragraph{words::attention_text(item)});
   }
 }
 

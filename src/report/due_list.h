@@ -1,4 +1,5 @@
-// report/due_list.h: what falls due next on one aircraft and all that is fitted to it, in one order.
+// report/due_list.h: what falls due next on one aircraft and all that is fitted to it, in one
+// order.
 #pragma once
 
 #include <vector>

@@ -3,8 +3,8 @@
 
 #include <vector>
 
-#include "report/sheet.h"
 #include "reckon/lives.h"
+#include "report/sheet.h"
 
 namespace report {
 

@@ -128,8 +128,8 @@ document::Json entries_json(const Chapters& chapters, const reckon::Standing& st
       const Standing how = standing_of(*entry, chapters, standing);
       document::Json object = document::Json::object();
       object.set("entry", words::entry_name(entry->id));
-      object.set("day", entry->said ? document::Json(quantity::say(entry->said->day))
-                                    : document::Json());
+      object.set("day",
+                 entry->said ? document::Json(quantity::say(entry->said->day)) : document::Json());
       object.set("sentence", entry->sentence).set("about_entry", words::entry_name(root->id));
       object.set("standing", how == Standing::counts ? "counts" : words::standing_word(how));
       array.add(object.set("written", quantity::say(entry->frame.written)));

@@ -1,4 +1,5 @@
-// report/history_page.h: the history of one thing from plain values, for history_list and its tests.
+// report/history_page.h: the history of one thing from plain values, for history_list and its
+// tests.
 #pragma once
 
 #include <vector>
@@ -15,7 +16,6 @@ struct HistoryPage {
   std::vector<reckon::Stay> stays;
   std::vector<ThingTotal> totals;
 };
-Answer history_page(const HistoryPage& about, const reckon::Standing& standing,
-                    const Sheet& sheet);
+Answer history_page(const HistoryPage& about, const reckon::Standing& standing, const Sheet& sheet);
 
 }  // namespace report

@@ -72,9 +72,12 @@ Json item_without_sides(const Item& item) {
 Json figure_json(const std::optional<reckon::Figure>& figure, Toward toward) {
   if (!figure || figure->is_unknown()) return {};
   switch (figure->unit()) {
-    case reckon::Unit::days: return figure->days().count();
-    case reckon::Unit::count: return Json::number(quantity::say(figure->count()));
-    case reckon::Unit::hours: break;
+    case reckon::Unit::days:
+      return figure->days().count();
+    case reckon::Unit::count:
+      return Json::number(quantity::say(figure->count()));
+    case reckon::Unit::hours:
+      break;
   }
   return toward == Toward::up ? quantity::ceiling_to_seconds(figure->hours()).count()
                               : quantity::floor_to_seconds(figure->hours()).count();

@@ -33,8 +33,12 @@ Cell since_cell(const Item& item, const Side& side) {
 }
 
 Row side_row(const Item& item, const Side& side) {
-  return {words_cell(words::item_name(item)), limit_cell(side), since_cell(item, side),
-          used_cell(side),                    left_cell(side),  state_cell(side.state)};
+  return {words_cell(words::item_name(item)),
+          limit_cell(side),
+          since_cell(item, side),
+          used_cell(side),
+          left_cell(side),
+          state_cell(side.state)};
 }
 
 Row row_without_sides(const Item& item) {

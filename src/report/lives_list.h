@@ -1,4 +1,5 @@
-// report/lives_list.h: limit, used and left of every limited thing, on one aircraft or of one thing.
+// report/lives_list.h: limit, used and left of every limited thing, on one aircraft or of one
+// thing.
 #pragma once
 
 #include <vector>

@@ -30,11 +30,16 @@ document::Json json_head(const Sheet& sheet) {
 
 State state_of(reckon::State state) {
   switch (state) {
-    case reckon::State::ok: return State::ok;
-    case reckon::State::soon: return State::soon;
-    case reckon::State::due: return State::due;
-    case reckon::State::over: return State::over;
-    case reckon::State::not_known: return State::not_known;
+    case reckon::State::ok:
+      return State::ok;
+    case reckon::State::soon:
+      return State::soon;
+    case reckon::State::due:
+      return State::due;
+    case reckon::State::over:
+      return State::over;
+    case reckon::State::not_known:
+      return State::not_known;
   }
   return State::not_known;
 }

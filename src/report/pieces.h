@@ -1,5 +1,5 @@
-// report/pieces.h: what the reports share: the head of a sheet, the cells of one side of an item, the
-// same side as minimal JSON, states as words.
+// report/pieces.h: what the reports share: the head of a sheet, the cells of one side of an item,
+// the same side as minimal JSON, states as words.
 #pragma once
 
 #include <string>

@@ -37,8 +37,17 @@ void add_missing(const Ready& ready, const Asked& asked, document::Document& pag
   }
 }
 
+// The first line tells the first obstacle, unless its name had to be cut.
+bool is_told(const Obstacle& obstacle, const document::Document& page) {
+  const std::string name = words::item_name(obstacle.item);
+  return page.title.find(name) != std::string::npos ||
+         page.title.find(words::capital(name)) != std::string::npos;
+}
+
 void add_obstacles(const Ready& ready, document::Document& page) {
   for (const Obstacle& obstacle : ready.obstacles) {
+    const bool is_first = &obstacle == &ready.obstacles.front();
+    if (is_first && is_told(obstacle, page)) continue;
     say(page, words::obstacle_text(obstacle));
   }
 }
@@ -62,15 +71,14 @@ std::string then_text(const Ready& ready, const logbook::Aircraft& aircraft) {
     ++told;
   }
   if (more == 0) return told == 0 ? text : text + ".";
-  return words::fill("{}; {}: timeworn due {} lists all.",
-                     {text, words::counted(more, "more item", "more items"),
-                      words::short_name(aircraft)});
+  return words::fill(
+      "{}; {}: timeworn due {} lists all.",
+      {text, words::counted(more, "more item", "more items"), words::short_name(aircraft)});
 }
 
 // The first line says how much may be flown already if it says anything of it.
 void add_allowed(const Ready& ready, document::Document& page) {
-  const bool is_told = page.title.find("You can fly") != std::string::npos;
-  if (!is_told || ready.allowed_until) say(page, words::allowed_text(ready));
+  if (page.title.find("You can fly") == std::string::npos) say(page, words::allowed_text(ready));
 }
 
 Json allowed_json(const Ready& ready) {
@@ -92,7 +100,8 @@ Json obstacle_json(const Obstacle& obstacle) {
   object.set("unit", words::unit_key(side));
   object.set("left", figure_json(obstacle.left, Toward::down));
   object.set("needed", figure_json(obstacle.needed, Toward::up));
-  object.set("due_day", day_json(side.last_legal)).set("passed_already", obstacle.is_passed_already);
+  object.set("due_day", day_json(side.last_legal))
+      .set("passed_already", obstacle.is_passed_already);
   return object.set("sentence", words::obstacle_text(obstacle));
 }
 

@@ -11,12 +11,12 @@ namespace report {
 struct Saved {
   std::vector<logbook::Entry> entries;
   quantity::Day today;
-  bool day_was_left_out = false;  // then "(today)" is said
+  bool day_was_left_out = false;     // then "(today)" is said
   std::vector<std::string> notices;  // sentences: a new writer, an accepted doubt …
 };
 
-// With histories of the state after the entries; for more than ten entries only their number and the
-// aircraft touched are told.
+// With histories of the state after the entries; for more than ten entries only their number and
+// the aircraft touched are told.
 Answer receipt(const reckon::Histories& histories, const reckon::Standing& standing,
                const Saved& saved, const Sheet& sheet);
 

@@ -13,10 +13,10 @@ namespace report {
 struct Touched {
   logbook::Thing thing;
   reckon::Figure hours;
-  logbook::Counter counter;               // landings of an aircraft, starts of an engine
-  std::optional<reckon::Figure> count;    // absent: not told
-  std::vector<reckon::Item> items;        // what is due, in order
-  std::vector<logbook::UseRow> used;      // by the saved entries, on its aircraft
+  logbook::Counter counter;             // landings of an aircraft, starts of an engine
+  std::optional<reckon::Figure> count;  // absent: not told
+  std::vector<reckon::Item> items;      // what is due, in order
+  std::vector<logbook::UseRow> used;    // by the saved entries, on its aircraft
 };
 Answer receipt_page(const Saved& saved, const std::vector<Touched>& touched, const Sheet& sheet);
 

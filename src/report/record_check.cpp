@@ -43,11 +43,11 @@ std::string result_text(const Checked& checked) {
   const bool is_clean =
       checked.faults.empty() && checked.findings.empty() && checked.questions.empty();
   if (is_clean) return "The record holds: no fault, no doubt, no open question.";
-  return words::fill("The record wants attention: {}, {}, {}.",
-                     {words::counted(size_of(checked.faults.size()), "fault", "faults"),
-                      words::counted(size_of(checked.findings.size()), "doubt", "doubts"),
-                      words::counted(size_of(checked.questions.size()), "open question",
-                                     "open questions")});
+  return words::fill(
+      "The record wants attention: {}, {}, {}.",
+      {words::counted(size_of(checked.faults.size()), "fault", "faults"),
+       words::counted(size_of(checked.findings.size()), "doubt", "doubts"),
+       words::counted(size_of(checked.questions.size()), "open question", "open questions")});
 }
 
 void add_findings(const Checked& checked, document::Document& page) {
@@ -111,9 +111,9 @@ Answer record_check(const Checked& checked, const Sheet& sheet) {
     page.blocks.emplace_back(Paragraph{words::question_text(question)});
   }
   if (!checked.heads.empty()) {
-    page.blocks.emplace_back(Paragraph{
-        words::fill("Newest entry of each base, for keeping apart: {}.",
-                    {words::listed(checked.heads, "and")})});
+    page.blocks.emplace_back(
+        Paragraph{words::fill("Newest entry of each base, for keeping apart: {}.",
+                              {words::listed(checked.heads, "and")})});
   }
   add_foot(page, sheet);
   answer.json = check_json(checked, sheet);

@@ -17,10 +17,10 @@ namespace report {
 
 struct Sheet {
   quantity::Day as_of;
-  logbook::Horizon horizon;                                    // the newest number per writer counted
+  logbook::Horizon horizon;  // the newest number per writer counted
   quantity::TenthsRule tenths = quantity::TenthsRule::half_up;
-  std::vector<std::string> left_out;                           // sentences: what was not counted
-  std::optional<reckon::UseRate> use_rate;                     // named beside the dates it gives
+  std::vector<std::string> left_out;        // sentences: what was not counted
+  std::optional<reckon::UseRate> use_rate;  // named beside the dates it gives
 };
 
 // An answer in both forms; needs_attention makes the exit code 1 (over, an open question).

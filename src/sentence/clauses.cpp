@@ -6,8 +6,7 @@
 namespace sentence {
 
 void Clauses::take_note(const Clause& clause, std::size_t place, Seen& seen, const void* owner) {
-  const bool is_repeated =
-      clause.slot.member->presence == Presence::repeated && !is_list(clause);
+  const bool is_repeated = clause.slot.member->presence == Presence::repeated && !is_list(clause);
   is_twice_ = is_repeated ? clause.slot.is_twice(owner) : seen[place];
   seen.set(place);
 }
@@ -22,8 +21,8 @@ bool Clauses::take_of(Cursor& cursor, std::span<const Clause> clauses, Seen& see
     take_note(clause, place, seen, owner);
     next_ = place;
     if (cursor.spans() != nullptr) {
-      cursor.spans()->push_back({clause.name, static_cast<std::uint16_t>(from),
-                                 static_cast<std::uint16_t>(cursor.at())});
+      cursor.spans()->push_back(
+          {clause.name, static_cast<std::uint16_t>(from), static_cast<std::uint16_t>(cursor.at())});
     }
     return true;
   }

@@ -38,8 +38,8 @@ bool is_between_digits(std::string_view text, std::size_t at) {
   return at > 0 && at + 1 < text.size() && is_digit(text[at - 1]) && is_digit(text[at + 1]);
 }
 
-// True if a number begins before this place and goes on up to it: 1234.5 in 1234.5,25; not the day in
-// 2026-05-01,3 nor the minutes in 1h42,3.
+// True if a number begins before this place and goes on up to it: 1234.5 in 1234.5,25; not the day
+// in 2026-05-01,3 nor the minutes in 1h42,3.
 bool ends_number(std::string_view text, std::size_t at) {
   while (at > 0 && (is_digit(text[at - 1]) || is_between_digits(text, at - 1))) {
     const char c = text[at - 1];

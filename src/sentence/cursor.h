@@ -21,10 +21,10 @@ struct Wanted {
 struct Trace {
   std::size_t farthest = 0;
   std::vector<Wanted> wanted;
-  std::vector<std::string> names;       // known names that would have done there
-  std::optional<Misreading> refused;    // understood, but not to be taken
+  std::vector<std::string> names;     // known names that would have done there
+  std::optional<Misreading> refused;  // understood, but not to be taken
   std::size_t refused_at = 0;
-  std::vector<Misreading> inner;        // faults of the sentence inside this one
+  std::vector<Misreading> inner;  // faults of the sentence inside this one
 };
 
 class Cursor {
@@ -52,7 +52,8 @@ class Cursor {
   // Digits with points, commas and colons inside: 1.7, 1,7, 1:42, -12. Empty if there is none.
   std::string_view take_number();
   std::string_view take_signed_number();
-  // Letters, digits, hyphens and slashes. Empty if there are none, or if they go on as no name does.
+  // Letters, digits, hyphens and slashes. Empty if there are none, or if they go on as no name
+  // does.
   std::string_view take_bare();
   // Everything up to a blank or a comma that is no decimal comma.
   std::string_view take_blankless();
@@ -88,8 +89,8 @@ class Cursor {
 std::size_t blank_size(std::string_view text, std::size_t at);
 // True if the comma there stands between clauses.
 bool is_clause_comma(std::string_view text, std::size_t at);
-// The end of the quoted text whose opening mark stands there: one past its closing mark. Empty if it
-// is not closed, or if no quote opens there.
+// The end of the quoted text whose opening mark stands there: one past its closing mark. Empty if
+// it is not closed, or if no quote opens there.
 std::optional<std::size_t> end_of_quote(std::string_view text, std::size_t at);
 bool opens_quote(std::string_view text, std::size_t at);
 

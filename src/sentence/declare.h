@@ -71,18 +71,23 @@ constexpr Member member() {
             [](const void* m) -> std::size_t { return look<Type>(m).has_value() ? 1 : 0; },
             [](const void* m, std::size_t) -> const void* { return &*look<Type>(m); },
             [](void* m) -> void* { return &at<Type>(m).emplace(); },
-            [](void* m) { at<Type>(m).reset(); }, nullptr};
+            [](void* m) { at<Type>(m).reset(); },
+            nullptr};
   } else if constexpr (Items<Type>::presence == Presence::repeated) {
     Member result{Presence::repeated,
                   [](const void* m) { return look<Type>(m).size(); },
                   [](const void* m, std::size_t i) -> const void* { return &look<Type>(m)[i]; },
                   [](void* m) -> void* { return &at<Type>(m).emplace_back(); },
-                  [](void* m) { at<Type>(m).pop_back(); }, nullptr};
+                  [](void* m) { at<Type>(m).pop_back(); },
+                  nullptr};
     if constexpr (HasKey<Item>) result.before = comes_before<Item>;
     return result;
   } else {
-    return {Presence::required, [](const void*) -> std::size_t { return 1; },
-            [](const void* m, std::size_t) { return m; }, [](void* m) { return m; }, [](void*) {},
+    return {Presence::required,
+            [](const void*) -> std::size_t { return 1; },
+            [](const void* m, std::size_t) { return m; },
+            [](void* m) { return m; },
+            [](void*) {},
             nullptr};
   }
 }
@@ -90,15 +95,18 @@ template <class Type>
 inline constexpr Member member_of = member<Type>();
 
 constexpr Member flag() {
-  return {Presence::flag, [](const void* m) -> std::size_t { return look<bool>(m) ? 1 : 0; },
-          [](const void* m, std::size_t) { return m; }, [](void* m) { return m; }, [](void*) {},
+  return {Presence::flag,
+          [](const void* m) -> std::size_t { return look<bool>(m) ? 1 : 0; },
+          [](const void* m, std::size_t) { return m; },
+          [](void* m) { return m; },
+          [](void*) {},
           nullptr};
 }
 inline constexpr Member flag_member = flag();
 
 template <auto Pointer>
 struct Pointed;
-template <class OwnerType, class MemberType, MemberType OwnerType::* Pointer>
+template <class OwnerType, class MemberType, MemberType OwnerType::*Pointer>
 struct Pointed<Pointer> {
   using Owner = OwnerType;
   using Type = MemberType;
@@ -157,8 +165,8 @@ void amend(void* owner, const void* other) {
   using Type = typename Pointed<Pointer>::Type;
   Type& member = Pointed<Pointer>::of(owner);
   const Type& given = Pointed<Pointer>::of(other);
-  constexpr bool is_keyed = Items<Type>::presence == Presence::repeated &&
-                            HasKey<typename Pointed<Pointer>::Item>;
+  constexpr bool is_keyed =
+      Items<Type>::presence == Presence::repeated && HasKey<typename Pointed<Pointer>::Item>;
   if constexpr (is_keyed) {
     for (const auto& item : given) {
       std::erase_if(member, [&](const auto& old) { return key(old) == key(item); });
@@ -283,9 +291,7 @@ constexpr Option option(Pattern pattern) {
 template <auto Pointer, auto value, auto... Members>
 constexpr Option option_when(Pattern pattern) {
   Option result = option<Members...>(pattern);
-  result.fits = [](const void* owner) {
-    return declared::Pointed<Pointer>::of(owner) == value;
-  };
+  result.fits = [](const void* owner) { return declared::Pointed<Pointer>::of(owner) == value; };
   result.preset = [](void* owner) { declared::Pointed<Pointer>::of(owner) = value; };
   return result;
 }
@@ -293,9 +299,7 @@ constexpr Option option_when(Pattern pattern) {
 template <auto Pointer, auto... Members>
 constexpr Option option_if_said(Pattern pattern) {
   Option result = option<Members...>(pattern);
-  result.fits = [](const void* owner) {
-    return declared::Pointed<Pointer>::of(owner).has_value();
-  };
+  result.fits = [](const void* owner) { return declared::Pointed<Pointer>::of(owner).has_value(); };
   return result;
 }
 

@@ -38,9 +38,12 @@ void tell_clauses(std::vector<std::string>& lines, std::span<const Clause> claus
 
 std::string example_of(const Sort& sort) {
   switch (sort.shape) {
-    case Shape::leaf: return std::string(sort.example);
-    case Shape::words: return std::string(sort.words.front().text);
-    case Shape::choice: break;
+    case Shape::leaf:
+      return std::string(sort.example);
+    case Shape::words:
+      return std::string(sort.words.front().text);
+    case Shape::choice:
+      break;
   }
   return example_of(sort.options.front().pattern, sort.options.front().slots);
 }

@@ -5,6 +5,7 @@
 #include "sentence/kinds/kinds.h"
 #include "sentence/sentence.h"
 #include "sentence/sorts/counters.h"
+#include "sentence/values.h"
 #include "text/pieces.h"
 
 namespace sentence {
@@ -59,18 +60,25 @@ class Grammar {
     for (const Piece& piece : pattern.pieces()) {
       if (!result.empty()) result += ' ';
       switch (piece.kind) {
-        case PieceKind::words: result += in_quotes(piece.text); break;
-        case PieceKind::slot: result += of_slot(piece, slots[piece.slot]); break;
-        case PieceKind::open: result += '['; break;
-        case PieceKind::close: result += ']'; break;
+        case PieceKind::words:
+          result += in_quotes(piece.text);
+          break;
+        case PieceKind::slot:
+          result += of_slot(piece, slots[piece.slot]);
+          break;
+        case PieceKind::open:
+          result += '[';
+          break;
+        case PieceKind::close:
+          result += ']';
+          break;
       }
     }
     return result;
   }
   std::string of_clause(const Clause& clause) {
     const std::string inside = "\",\" " + of_pattern(clause.pattern, {&clause.slot, 1});
-    const bool is_repeated =
-        clause.slot.member->presence == Presence::repeated && !is_list(clause);
+    const bool is_repeated = clause.slot.member->presence == Presence::repeated && !is_list(clause);
     if (is_repeated) return "{ " + inside + " }";
     return clause.is_needed ? inside : "[ " + inside + " ]";
   }
@@ -102,7 +110,7 @@ std::string rules_of_counters() {
 constexpr std::string_view closing_rules =
     "bare = 1 to 24 of A-Z 0-9 \"-\" \"/\", with a letter and with a digit or hyphen\n"
     "quoted = '\"' characters '\"', with \\\" and \\\\ for \" and \\\n"
-    "writer = 5 to 26 of 0-9 A-Z without I L O U\n"
+    "base-letters = 5 to 26 of 0-9 A-Z without I L O U\n"
     "decimal = digits [ \".\" digits ]\n"
     "digits = digit { digit }\n"
     "clock = digits \":\" 2digit [ \":\" 2digit ]\n";

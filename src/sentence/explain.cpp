@@ -8,7 +8,6 @@
 #include "sentence/explain_clauses.h"
 #include "sentence/explain_head.h"
 #include "sentence/prepare.h"
-#include "sentence/sorts/inner.h"
 #include "sentence/sorts/times.h"
 
 namespace sentence {
@@ -16,9 +15,8 @@ namespace {
 
 // A word that was meant as a day, though it is none: 2026-3-4.
 bool is_like_a_day(std::string_view word) {
-  return word.find_first_not_of("0123456789-/.") == std::string_view::npos &&
-         !word.empty() && quantity::is_digit(word.front()) &&
-         word.find_first_of("-/.") != std::string_view::npos;
+  return word.find_first_not_of("0123456789-/.") == std::string_view::npos && !word.empty() &&
+         quantity::is_digit(word.front()) && word.find_first_of("-/.") != std::string_view::npos;
 }
 
 Misreading day_missing(std::size_t at) {
@@ -101,8 +99,7 @@ bool explain_inner(Cursor& cursor) {
   Cursor silent = cursor;
   silent.trace_to(nullptr);
   silent.spans_to(nullptr);
-  logbook::InnerSaid inner;
-  if (read_inner(silent, inner)) {
+  if (read_inner_sentence(silent, said)) {
     cursor.go_to(silent.at());
     return true;
   }

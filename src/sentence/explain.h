@@ -1,4 +1,5 @@
-// sentence/explain.h: reading a line again that could not be read, to say all that is wrong with it.
+// sentence/explain.h: reading a line again that could not be read, to say all that is wrong with
+// it.
 #pragma once
 
 #include <string_view>

@@ -72,8 +72,8 @@ class ClausesExplained {
     const Misreading misreading = misreading_of(cursor_, all);
     for (const auto& [clause, reach] : reaches) {
       const bool was_meant = reach > from && reach == reach_of(all);
-      const bool is_near = wanted_clause(*clause).starts_with(misreading.nearest) &&
-                           !misreading.nearest.empty();
+      const bool is_near =
+          wanted_clause(*clause).starts_with(misreading.nearest) && !misreading.nearest.empty();
       if (was_meant || is_near) meant_.insert(clause);
     }
     wrong_.push_back(misreading);
@@ -93,7 +93,8 @@ class ClausesExplained {
 
   void tell_missing() {
     for (const Clause& clause : kind_.clauses) {
-      const bool is_missing = clause.is_needed && !clauses_.has(clause) && !meant_.contains(&clause);
+      const bool is_missing =
+          clause.is_needed && !clauses_.has(clause) && !meant_.contains(&clause);
       if (is_missing) wrong_.push_back(missing_at(cursor_.end(), {wanted_clause(clause)}));
     }
     if (!clauses_.needs_one() || !wrong_.empty()) return;

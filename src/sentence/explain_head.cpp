@@ -13,25 +13,9 @@ struct Attempt {
   const Kind* kind = nullptr;
   Trace trace;
   bool is_whole = false;
+  bool is_meant = false;  // its verb stands in the line, but a name before it is not to be taken
   std::size_t reach = 0;  // the end of a whole head, else how far it came
 };
-
-Attempt attempt(Cursor cursor, const Kind& kind) {
-  Attempt result;
-  result.kind = &kind;
-  result.trace.farthest = cursor.at();
-  cursor.trace_to(&result.trace);
-  logbook::Fact fact;
-  result.is_whole = read_head(cursor, kind, kind.make(fact));
-  result.reach = result.is_whole ? cursor.at() : reach_of(result.trace);
-  return result;
-}
-
-// The longest whole head; without one, the attempt that came farthest.
-bool is_better(const Attempt& one, const Attempt& other) {
-  if (one.is_whole != other.is_whole) return one.is_whole;
-  return one.reach > other.reach;
-}
 
 // The last words of a head: its verb. Empty if it ends in a word of a list.
 std::string_view verb_of(const Kind& kind) {
@@ -42,9 +26,28 @@ std::string_view verb_of(const Kind& kind) {
   return verb;
 }
 
-bool ends_with_verb(const Kind& kind) {
-  return kind.head.pieces().back().kind == PieceKind::words;
+Attempt attempt(Cursor cursor, const Kind& kind) {
+  Attempt result;
+  result.kind = &kind;
+  result.trace.farthest = cursor.at();
+  const std::string_view verb = verb_of(kind);
+  const bool has_verb = !verb.empty() && end_of_words(cursor, verb).has_value();
+  cursor.trace_to(&result.trace);
+  logbook::Fact fact;
+  result.is_whole = read_head(cursor, kind, kind.make(fact));
+  result.is_meant = has_verb && result.trace.refused.has_value();
+  result.reach = result.is_whole ? cursor.at() : reach_of(result.trace);
+  return result;
 }
+
+// The longest whole head; without one, a value understood but refused outweighs how far it came.
+bool is_better(const Attempt& one, const Attempt& other) {
+  if (one.is_whole != other.is_whole) return one.is_whole;
+  if (one.is_meant != other.is_meant) return one.is_meant;
+  return one.reach > other.reach;
+}
+
+bool ends_with_verb(const Kind& kind) { return kind.head.pieces().back().kind == PieceKind::words; }
 
 // Where clauses go on after the verb that ends there.
 void go_on_after(Cursor& cursor, const Kind& kind, std::size_t end_of_verb) {

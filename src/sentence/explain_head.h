@@ -1,4 +1,5 @@
-// sentence/explain_head.h: which kind a faulty line was meant to be, and what is wrong with its head.
+// sentence/explain_head.h: which kind a faulty line was meant to be, and what is wrong with its
+// head.
 #pragma once
 
 #include <vector>

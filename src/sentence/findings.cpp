@@ -49,9 +49,8 @@ void merge(Trace& into, const Trace& other) {
     into.farthest = other.farthest;
   }
   for (const Wanted& wanted : other.wanted) {
-    const bool is_there = std::any_of(into.wanted.begin(), into.wanted.end(), [&](const auto& w) {
-      return w.shown == wanted.shown;
-    });
+    const bool is_there = std::any_of(into.wanted.begin(), into.wanted.end(),
+                                      [&](const auto& w) { return w.shown == wanted.shown; });
     if (!is_there) into.wanted.push_back(wanted);
   }
   into.names.insert(into.names.end(), other.names.begin(), other.names.end());

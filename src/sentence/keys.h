@@ -36,6 +36,8 @@ inline auto key(const logbook::Unknown& unknown) {
 }
 
 template <class Item>
-concept HasKey = requires(const Item& item) { key(item); };
+concept HasKey = requires(const Item& item) {
+  key(item);
+};
 
 }  // namespace sentence

@@ -1,6 +1,6 @@
 // sentence/pattern.h: a pattern reads like the sentence with gaps: words, {slot}, {slot or} for a
-// list inside a clause, [ ] around what may be absent; a comma at the end says that the first clause
-// follows after a comma. It is taken apart at compile time; a bad pattern does not compile.
+// list inside a clause, [ ] around what may be absent; a comma at the end says that the first
+// clause follows after a comma. It is taken apart at compile time; a bad pattern does not compile.
 #pragma once
 
 #include <array>
@@ -15,9 +15,9 @@ enum class PieceKind : std::uint8_t { words, slot, open, close };
 
 struct Piece {
   PieceKind kind = PieceKind::words;
-  std::uint8_t slot = 0;   // which slot of the owner, counted from the left
-  std::string_view text;   // the words, or the slot's name
-  std::string_view join;   // of a list: the word between its items
+  std::uint8_t slot = 0;  // which slot of the owner, counted from the left
+  std::string_view text;  // the words, or the slot's name
+  std::string_view join;  // of a list: the word between its items
 };
 
 class Pattern {
@@ -48,11 +48,16 @@ class Pattern {
  private:
   constexpr std::string_view take_piece(std::string_view rest) {
     switch (rest.front()) {
-      case ' ': return rest.substr(1);
-      case '{': return take_slot(rest);
-      case '[': return take_bracket(rest, PieceKind::open);
-      case ']': return take_bracket(rest, PieceKind::close);
-      default: return take_words(rest);
+      case ' ':
+        return rest.substr(1);
+      case '{':
+        return take_slot(rest);
+      case '[':
+        return take_bracket(rest, PieceKind::open);
+      case ']':
+        return take_bracket(rest, PieceKind::close);
+      default:
+        return take_words(rest);
     }
   }
   constexpr std::string_view take_slot(std::string_view rest) {

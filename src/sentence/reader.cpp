@@ -5,9 +5,6 @@
 #include <utility>
 
 #include "quantity/figure.h"
-#include "sentence/explain.h"
-#include "sentence/prepare.h"
-#include "sentence/sorts/inner.h"
 #include "sentence/sorts/times.h"
 
 namespace sentence {
@@ -126,40 +123,9 @@ bool read_sentence(Cursor& cursor, MissingDay missing, logbook::Said& said) {
   return read_time(cursor, said) && read_fact(cursor, said);
 }
 
-bool read_inner(Cursor& cursor, logbook::InnerSaid& inner) {
-  if (cursor.trace() != nullptr) return explain_inner(cursor);
-  logbook::Said said;
-  if (!read_sentence(cursor, MissingDay::is_wrong, said)) return false;
-  const bool is_plain = kind_of(said.fact).common != Common::none;
-  if (is_plain) inner = logbook::InnerSaid(std::move(said));
-  return is_plain;
-}
-
-void say_inner(std::string& out, const logbook::InnerSaid& inner) {
-  const std::string sentence = say(*inner);
-  out += std::string_view(sentence).substr(0, sentence.size() - 1);
-}
-
-Read read(std::string_view text, const Reading& reading) {
-  Read result;
-  result.wrong = faults_of_bytes(text);
-  if (!result.wrong.empty()) return result;
-  Cursor cursor(text, end_of_language(text), reading);
-  cursor.spans_to(&result.spans);
-  logbook::Said said;
-  if (!read_sentence(cursor, MissingDay::is_today, said)) {
-    result.spans.clear();
-    result.wrong = explain(text, reading);
-    return result;
-  }
-  constexpr std::size_t surely_short = 1000;
-  if (text.size() > surely_short && say(said).size() > most_bytes) {
-    result.spans.clear();
-    result.wrong = {too_long(text)};
-    return result;
-  }
-  result.said = std::move(said);
-  return result;
+bool read_inner_sentence(Cursor& cursor, logbook::Said& said) {
+  return read_sentence(cursor, MissingDay::is_wrong, said) &&
+         kind_of(said.fact).common != Common::none;
 }
 
 }  // namespace sentence

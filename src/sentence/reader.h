@@ -48,6 +48,9 @@ bool read_clauses(Cursor& cursor, Clauses& clauses);
 enum class MissingDay { is_today, is_wrong };
 bool read_sentence(Cursor& cursor, MissingDay missing, logbook::Said& said);
 
+// The sentence inside another: it carries its day, and is no correction itself.
+bool read_inner_sentence(Cursor& cursor, logbook::Said& said);
+
 // A time of day after the day; true if there is none or it was read.
 bool read_time(Cursor& cursor, logbook::Said& said);
 

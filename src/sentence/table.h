@@ -1,6 +1,6 @@
 // sentence/table.h: the tables that the language consists of. Sorts say how one type is read and
-// written, slots lead to a member of a struct, clauses and kinds are made of patterns and slots. The
-// reader, the writer and the describer walk these tables; declare.h makes their rows.
+// written, slots lead to a member of a struct, clauses and kinds are made of patterns and slots.
+// The reader, the writer and the describer walk these tables; declare.h makes their rows.
 #pragma once
 
 #include <cstddef>
@@ -26,8 +26,8 @@ struct Member {
   Presence presence;
   std::size_t (*size)(const void* member);
   const void* (*item)(const void* member, std::size_t index);
-  void* (*add)(void* member);    // the place for one more item
-  void (*drop)(void* member);    // takes the item last added away again
+  void* (*add)(void* member);  // the place for one more item
+  void (*drop)(void* member);  // takes the item last added away again
   // Of repeated clauses with a key, else null. Their order is that of the key.
   bool (*before)(const void* item, const void* other);
 };
@@ -101,8 +101,8 @@ struct Kind {
   std::span<const Slot> head_slots;
   std::span<const Clause> clauses;
   std::string_view purpose;
-  std::string_view example;  // canonical lines, parted by line feeds
-  std::size_t index;         // in logbook::Fact
+  std::string_view example;            // canonical lines, parted by line feeds
+  std::size_t index;                   // in logbook::Fact
   void* (*make)(logbook::Fact& fact);  // an empty fact of this kind
   void* (*at)(logbook::Fact& fact);    // the fact itself, which must be of this kind
   const void* (*look)(const logbook::Fact& fact);

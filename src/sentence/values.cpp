@@ -43,8 +43,8 @@ struct Reader {
     const Slot& slot = slots[piece.slot];
     if (!read_slot(cursor, piece, slot, member_of(slot, target))) return false;
     if (target.spans != nullptr) {
-      target.spans->push_back({piece.text, static_cast<std::uint16_t>(from),
-                               static_cast<std::uint16_t>(cursor.at())});
+      target.spans->push_back(
+          {piece.text, static_cast<std::uint16_t>(from), static_cast<std::uint16_t>(cursor.at())});
     }
     return true;
   }
@@ -103,8 +103,8 @@ bool read_words(Cursor& cursor, const Sort& sort, void* value) {
 }
 
 bool read_choice(Cursor& cursor, const Sort& sort, void* value) {
-  const bool took_short_forms = cursor.take_short_forms(
-      sort.read_short == nullptr && cursor.known() != nullptr);
+  const bool took_short_forms =
+      cursor.take_short_forms(sort.read_short == nullptr && cursor.known() != nullptr);
   bool is_read = false;
   const std::size_t start = cursor.at();
   for (const Option& option : sort.options) {
@@ -120,9 +120,12 @@ bool read_choice(Cursor& cursor, const Sort& sort, void* value) {
 
 bool read_shape(Cursor& cursor, const Sort& sort, void* value) {
   switch (sort.shape) {
-    case Shape::leaf: return read_leaf(cursor, sort, value);
-    case Shape::words: return read_words(cursor, sort, value);
-    case Shape::choice: return read_choice(cursor, sort, value);
+    case Shape::leaf:
+      return read_leaf(cursor, sort, value);
+    case Shape::words:
+      return read_words(cursor, sort, value);
+    case Shape::choice:
+      return read_choice(cursor, sort, value);
   }
   return false;
 }

@@ -22,10 +22,14 @@ std::string instead_text(const std::string& sentence) {
 
 std::string_view standing_word(Standing standing) {
   switch (standing) {
-    case Standing::counts: return "";
-    case Standing::corrected: return "corrected";
-    case Standing::struck: return "struck";
-    case Standing::not_counted: return "not counted";
+    case Standing::counts:
+      return "";
+    case Standing::corrected:
+      return "corrected";
+    case Standing::struck:
+      return "struck";
+    case Standing::not_counted:
+      return "not counted";
   }
   return "";
 }

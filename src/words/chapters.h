@@ -1,4 +1,5 @@
-// words/chapters.h: how an entry of a history stands: whether it counts, what took its place and why.
+// words/chapters.h: how an entry of a history stands: whether it counts, what took its place and
+// why.
 #pragma once
 
 #include <string>

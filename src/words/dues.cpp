@@ -32,13 +32,20 @@ std::string due_sentence(const Item& item, const Side& side) {
 
 std::string_view basis_noun(std::optional<logbook::Basis> since) {
   switch (since.value_or(logbook::Basis::done)) {
-    case logbook::Basis::new_: return "the day it was new";
-    case logbook::Basis::overhaul: return "the day of its overhaul";
-    case logbook::Basis::fitting: return "the day of its fitting";
-    case logbook::Basis::release: return "the day of its release";
-    case logbook::Basis::manufacture: return "the day of its manufacture";
-    case logbook::Basis::first_certificate: return "the day of its first certificate";
-    case logbook::Basis::done: return "the day it was last done";
+    case logbook::Basis::new_:
+      return "the day it was new";
+    case logbook::Basis::overhaul:
+      return "the day of its overhaul";
+    case logbook::Basis::fitting:
+      return "the day of its fitting";
+    case logbook::Basis::release:
+      return "the day of its release";
+    case logbook::Basis::manufacture:
+      return "the day of its manufacture";
+    case logbook::Basis::first_certificate:
+      return "the day of its first certificate";
+    case logbook::Basis::done:
+      return "the day it was last done";
   }
   return "the day it counts from";
 }
@@ -46,7 +53,8 @@ std::string_view basis_noun(std::optional<logbook::Basis> since) {
 // What a task or limit is left before.
 std::string purpose_text(const Item& item) {
   if (item.task != nullptr) return "before it is due";
-  const bool is_overhaul = item.limit != nullptr && item.limit->verb == logbook::LimitVerb::overhaul;
+  const bool is_overhaul =
+      item.limit != nullptr && item.limit->verb == logbook::LimitVerb::overhaul;
   return is_overhaul ? "before its overhaul is due" : "before it must be retired";
 }
 
@@ -90,19 +98,26 @@ std::string attention_text(const Item& item) {
 std::string lack_text(const Side& side) {
   const std::string clock = side.is_calendar ? std::string("the calendar") : clock_name(side.clock);
   switch (side.lack) {
-    case Lack::nothing: return "something it rests on is missing";
+    case Lack::nothing:
+      return "something it rests on is missing";
     case Lack::total:
       return fill("its {} {} are not known",
                   {clock, basis_text(side.since.value_or(logbook::Basis::new_))});
     case Lack::total_at_start:
       return fill("its {} on {} are not known",
                   {clock, side.after ? quantity::say_long(*side.after) : "the first day"});
-    case Lack::basis_day: return fill("{} is not on record", {basis_noun(side.since)});
-    case Lack::last_done: return "no last done is on record";
-    case Lack::total_at_done: return fill("its {} when last done are not known", {clock});
-    case Lack::due_point: return fill("its next due point is not stated for {}", {clock});
-    case Lack::shared_lives: return "it was on models with different limits";
-    case Lack::terms: return "no amount is stated that could be counted";
+    case Lack::basis_day:
+      return fill("{} is not on record", {basis_noun(side.since)});
+    case Lack::last_done:
+      return "no last done is on record";
+    case Lack::total_at_done:
+      return fill("its {} when last done are not known", {clock});
+    case Lack::due_point:
+      return fill("its next due point is not stated for {}", {clock});
+    case Lack::shared_lives:
+      return "it was on models with different limits";
+    case Lack::terms:
+      return "no amount is stated that could be counted";
   }
   return {};
 }

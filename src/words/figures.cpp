@@ -46,7 +46,8 @@ std::string plain(const Figure& figure, const Clock& clock, Toward toward) {
     case reckon::Unit::count:
       return quantity::say(figure.count()) + " " +
              unit_text(clock, figure.count() == quantity::whole_cycles(1));
-    case reckon::Unit::days: return counted(figure.days().count(), "day", "days");
+    case reckon::Unit::days:
+      return counted(figure.days().count(), "day", "days");
   }
   return {};
 }
@@ -75,10 +76,14 @@ std::string figure_exact(const Figure& figure, const Clock& clock) {
 std::string figure_used(const Figure& figure, const Clock& clock) {
   const std::string shown = plain(figure, clock, Toward::up);
   switch (figure.sureness()) {
-    case Sureness::exact: return shown;
-    case Sureness::by_default: return fill("{} by default", {shown});
-    case Sureness::at_least: return fill("at least {}", {shown});
-    case Sureness::unknown: return "not known";
+    case Sureness::exact:
+      return shown;
+    case Sureness::by_default:
+      return fill("{} by default", {shown});
+    case Sureness::at_least:
+      return fill("at least {}", {shown});
+    case Sureness::unknown:
+      return "not known";
   }
   return "not known";
 }
@@ -138,20 +143,23 @@ std::string due_text(const Side& side) {
   if (side.is_calendar) return side.last_legal ? quantity::say_long(*side.last_legal) : "not known";
   if (!side.due_at || side.due_at->is_unknown()) return "not known";
   const std::string own = plain(*side.due_at, side.clock, Toward::down);
-  const bool has_airframe = side.due_at_airframe && !side.due_at_airframe->is_unknown() &&
-                            !(*side.due_at_airframe == *side.due_at);
+  const bool has_airframe = side.due_at_airframe && !side.due_at_airframe->is_unknown();
   if (!has_airframe) return own;
   const std::string airframe = plain(*side.due_at_airframe, reckon::service_clock, Toward::down);
+  if (*side.due_at_airframe == *side.due_at) return fill("airframe {}", {airframe});
   return fill("{} (airframe {})", {own, airframe});
 }
 
 std::string period_text(const logbook::Period& period) {
   switch (period.unit) {
-    case logbook::PeriodUnit::days: return counted(period.number, "day", "days");
-    case logbook::PeriodUnit::months: return counted(period.number, "month", "months");
+    case logbook::PeriodUnit::days:
+      return counted(period.number, "day", "days");
+    case logbook::PeriodUnit::months:
+      return counted(period.number, "month", "months");
     case logbook::PeriodUnit::calendar_months:
       return counted(period.number, "calendar month", "calendar months");
-    case logbook::PeriodUnit::years: return counted(period.number, "year", "years");
+    case logbook::PeriodUnit::years:
+      return counted(period.number, "year", "years");
   }
   return {};
 }

@@ -1,5 +1,5 @@
-// words/figures.h: hours, counts, days and whole amounts as people say them. Used is rounded up, left
-// is rounded down; what is not known is never shown as a figure.
+// words/figures.h: hours, counts, days and whole amounts as people say them. Used is rounded up,
+// left is rounded down; what is not known is never shown as a figure.
 #pragma once
 
 #include <string>
@@ -30,7 +30,7 @@ std::string left_text(const reckon::Side& side);
 std::string used_text(const reckon::Side& side);
 // "6000.0 h", "12 calendar months".
 std::string limit_text(const reckon::Side& side);
-// "1820.4 h (airframe 4326.7 h)", "30 June 2026".
+// "airframe 4326.7 h", "1820.4 h (airframe 4326.7 h)", "30 June 2026".
 std::string due_text(const reckon::Side& side);
 // Over by so much, as a positive figure rounded up: "0.6 h", "3 days".
 std::string over_text(const reckon::Side& side);

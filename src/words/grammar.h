@@ -10,8 +10,8 @@
 
 namespace words {
 
-// The sentence with its gaps {} filled in order. Another number of gaps is a broken promise. What is
-// filled in is never looked through for gaps.
+// The sentence with its gaps {} filled in order. Another number of gaps is a broken promise. What
+// is filled in is never looked through for gaps.
 std::string fill(std::string_view sentence, std::initializer_list<std::string_view> gaps);
 
 // The sentence with each gap {name} filled by what lookup gives for its name.

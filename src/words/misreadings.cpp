@@ -28,16 +28,20 @@ constexpr std::array sentences = {
     Sentences{Fault::day_missing, "The day is missing; begin with it, like 2026-03-04."},
     Sentences{Fault::bad_quote, "A quotation mark has no partner; quote both ends of a name."},
     Sentences{Fault::bad_name, "\"{read}\" cannot stand as a name; write it in quotation marks."},
-    Sentences{Fault::bad_character, "\"{read}\" holds a character that cannot be kept; leave it out."},
+    Sentences{Fault::bad_character,
+              "\"{read}\" holds a character that cannot be kept; leave it out."},
     Sentences{Fault::too_long, "The line is too long; say it in 4096 bytes or less."},
-    Sentences{Fault::two_sentences, "Two sentences stand in one line; write each on a line of its own."},
+    Sentences{Fault::two_sentences,
+              "Two sentences stand in one line; write each on a line of its own."},
     Sentences{Fault::not_a_number, "\"{read}\" is no number."},
-    Sentences{Fault::two_readings, "\"{read}\" can mean {first} or {second}. Write {first} or {second}."},
+    Sentences{Fault::two_readings,
+              "\"{read}\" can mean {first} or {second}. Write {first} or {second}."},
     Sentences{Fault::not_exact, "\"{read}\" is finer than can be kept. Write {first} or {second}."},
     Sentences{Fault::not_whole, "\"{read}\" is no whole number. Write {first} or {second}."},
     Sentences{Fault::out_of_range, "\"{read}\" is out of range; check the figure."},
     Sentences{Fault::no_such_day, "\"{read}\" is no day of the calendar; check it."},
-    Sentences{Fault::ambiguous_day, "\"{read}\" can be read in two ways. Write {first} or {second}."},
+    Sentences{Fault::ambiguous_day,
+              "\"{read}\" can be read in two ways. Write {first} or {second}."},
     Sentences{Fault::two_things, "\"{read}\" can mean {first} or {second}. Write one of these."},
 };
 
@@ -51,6 +55,12 @@ std::string_view wrong_of(Fault fault) {
 
 // Sentences with two gaps for readings need both of them.
 std::string_view sentence_for(const Misreading& wrong) {
+  if (wrong.fault == Fault::two_readings && wrong.second.empty()) {
+    return "\"{read}\" can be read in two ways. Write it so that only one is meant.";
+  }
+  if (wrong.fault == Fault::not_exact && wrong.second.empty()) {
+    return "\"{read}\" is finer than can be kept. Write hundredths of an hour, or minutes.";
+  }
   if (wrong.fault == Fault::ambiguous_day && wrong.first.empty()) {
     return "\"{read}\" can be read in two ways. Write the day like 2026-03-04.";
   }

@@ -1,5 +1,5 @@
-// What a yes lacks, and a canonical sentence that would supply it, with the names at hand. Figures in
-// the sentences are examples.
+// What a yes lacks, and a canonical sentence that would supply it, with the names at hand. Figures
+// in the sentences are examples.
 #include "words/dues.h"
 #include "words/figures.h"
 #include "words/grammar.h"
@@ -83,8 +83,8 @@ MissingWords programme_words(const Missing& missing, const Thing& thing) {
     return {fill("No last done of {} on {} is on record.", {task, short_name(thing)}),
             done_example(missing, thing)};
   }
-  const bool is_cured_by_done = missing.lack == Lack::total_at_done ||
-                                missing.lack == Lack::due_point;
+  const bool is_cured_by_done =
+      missing.lack == Lack::total_at_done || missing.lack == Lack::due_point;
   return {fill("What is left of {} is not known: {}.", {task, lack_text(side_of(missing))}),
           is_cured_by_done ? done_example(missing, thing) : std::string()};
 }
@@ -119,13 +119,17 @@ struct DayExample {
 std::string basis_day_example(const Missing& missing, const Thing& thing) {
   switch (missing.since.value_or(Basis::done)) {
     case Basis::new_:
-    case Basis::manufacture: return std::visit(DayExample{"made 2018-05-01"}, thing);
-    case Basis::release: return std::visit(DayExample{"released 2018-06-10"}, thing);
+    case Basis::manufacture:
+      return std::visit(DayExample{"made 2018-05-01"}, thing);
+    case Basis::release:
+      return std::visit(DayExample{"released 2018-06-10"}, thing);
     case Basis::first_certificate:
       return std::visit(DayExample{"first certificate 2019-04-02"}, thing);
-    case Basis::overhaul: return fill("{} overhauled, 1822.1 h since new.", {thing_name(thing)});
+    case Basis::overhaul:
+      return fill("{} overhauled, 1822.1 h since new.", {thing_name(thing)});
     case Basis::fitting:
-    case Basis::done: return {};
+    case Basis::done:
+      return {};
   }
   return {};
 }
@@ -167,25 +171,32 @@ MissingWords reviewed_words(const Missing& missing, const Aircraft& aircraft) {
 
 MissingWords question_words(const Missing& missing) {
   if (missing.entries.empty()) return {fill("Question {} is open.", {missing.question}), {}};
-  return {fill("Question {} about {} is open.",
-               {missing.question, entries_text(missing.entries)}),
-          fill("entry {} struck because \"entered twice\".",
-               {entry_name(missing.entries.back())})};
+  return {fill("Question {} about {} is open.", {missing.question, entries_text(missing.entries)}),
+          fill("entry {} struck because \"entered twice\".", {entry_name(missing.entries.back())})};
 }
 
 }  // namespace
 
 std::string_view condition_key(reckon::Condition condition) {
   switch (condition) {
-    case reckon::Condition::totals: return "totals";
-    case reckon::Condition::places: return "places";
-    case reckon::Condition::programme: return "programme";
-    case reckon::Condition::limits: return "limits";
-    case reckon::Condition::unknown_read: return "unknown";
-    case reckon::Condition::reviewed: return "reviewed";
-    case reckon::Condition::questions: return "questions";
-    case reckon::Condition::unread: return "unread";
-    case reckon::Condition::bases_heard: return "bases heard";
+    case reckon::Condition::totals:
+      return "totals";
+    case reckon::Condition::places:
+      return "places";
+    case reckon::Condition::programme:
+      return "programme";
+    case reckon::Condition::limits:
+      return "limits";
+    case reckon::Condition::unknown_read:
+      return "unknown";
+    case reckon::Condition::reviewed:
+      return "reviewed";
+    case reckon::Condition::questions:
+      return "questions";
+    case reckon::Condition::unread:
+      return "unread";
+    case reckon::Condition::bases_heard:
+      return "bases heard";
   }
   return {};
 }
@@ -193,13 +204,20 @@ std::string_view condition_key(reckon::Condition condition) {
 MissingWords missing_words(const Missing& missing, const Aircraft& aircraft) {
   const Thing thing = thing_of(missing, aircraft);
   switch (missing.condition) {
-    case reckon::Condition::totals: return totals_words(thing);
-    case reckon::Condition::places: return places_words(missing, thing);
-    case reckon::Condition::programme: return programme_words(missing, thing);
-    case reckon::Condition::limits: return limits_words(thing);
-    case reckon::Condition::unknown_read: return unknown_words(missing, thing);
-    case reckon::Condition::reviewed: return reviewed_words(missing, aircraft);
-    case reckon::Condition::questions: return question_words(missing);
+    case reckon::Condition::totals:
+      return totals_words(thing);
+    case reckon::Condition::places:
+      return places_words(missing, thing);
+    case reckon::Condition::programme:
+      return programme_words(missing, thing);
+    case reckon::Condition::limits:
+      return limits_words(thing);
+    case reckon::Condition::unknown_read:
+      return unknown_words(missing, thing);
+    case reckon::Condition::reviewed:
+      return reviewed_words(missing, aircraft);
+    case reckon::Condition::questions:
+      return question_words(missing);
     case reckon::Condition::unread:
       return {fill("This version cannot read {}, so a newer one is needed.",
                    {entries_text(missing.entries)}),

@@ -18,13 +18,11 @@ bool is_mark(char c) { return c == '-' || c == '/'; }
 
 // Capitals, digits, hyphens and strokes with a letter among them and a digit or hyphen.
 bool may_stand_bare(std::string_view name) {
-  const bool is_made_so = std::all_of(name.begin(), name.end(), [](char c) {
-    return is_letter(c) || is_digit(c) || is_mark(c);
-  });
+  const bool is_made_so = std::all_of(
+      name.begin(), name.end(), [](char c) { return is_letter(c) || is_digit(c) || is_mark(c); });
   const bool has_letter = std::any_of(name.begin(), name.end(), is_letter);
-  const bool has_figure = std::any_of(name.begin(), name.end(), [](char c) {
-    return is_digit(c) || c == '-';
-  });
+  const bool has_figure =
+      std::any_of(name.begin(), name.end(), [](char c) { return is_digit(c) || c == '-'; });
   return is_made_so && has_letter && has_figure && name.size() <= 24;
 }
 
@@ -114,11 +112,16 @@ std::string written_place(const logbook::PlaceName& place) {
 
 std::string_view class_name(logbook::TaskClass class_) {
   switch (class_) {
-    case logbook::TaskClass::task: return "task";
-    case logbook::TaskClass::inspection: return "inspection";
-    case logbook::TaskClass::service: return "service";
-    case logbook::TaskClass::storage_step: return "storage step";
-    case logbook::TaskClass::directive: return "directive";
+    case logbook::TaskClass::task:
+      return "task";
+    case logbook::TaskClass::inspection:
+      return "inspection";
+    case logbook::TaskClass::service:
+      return "service";
+    case logbook::TaskClass::storage_step:
+      return "storage step";
+    case logbook::TaskClass::directive:
+      return "directive";
   }
   return "task";
 }
@@ -141,13 +144,20 @@ std::string where_text(const reckon::Item& item) {
 
 std::string_view basis_text(logbook::Basis basis) {
   switch (basis) {
-    case logbook::Basis::new_: return "since new";
-    case logbook::Basis::overhaul: return "since overhaul";
-    case logbook::Basis::fitting: return "since fitting";
-    case logbook::Basis::release: return "since release";
-    case logbook::Basis::manufacture: return "since manufacture";
-    case logbook::Basis::first_certificate: return "since first certificate";
-    case logbook::Basis::done: return "since done";
+    case logbook::Basis::new_:
+      return "since new";
+    case logbook::Basis::overhaul:
+      return "since overhaul";
+    case logbook::Basis::fitting:
+      return "since fitting";
+    case logbook::Basis::release:
+      return "since release";
+    case logbook::Basis::manufacture:
+      return "since manufacture";
+    case logbook::Basis::first_certificate:
+      return "since first certificate";
+    case logbook::Basis::done:
+      return "since done";
   }
   return "since new";
 }

@@ -26,8 +26,8 @@ std::string_view class_name(logbook::TaskClass class_);
 // inspection "annual inspection", directive D-26-04: as sentences write it.
 std::string written_task(logbook::TaskClass class_, const logbook::TaskName& name);
 
-// "directive D-26-04", "100-hour inspection", "life of part PN-4411 B-88", "overhaul of engine TS-40
-// E-1001"; a task on something aboard says on what.
+// "directive D-26-04", "100-hour inspection", "life of part PN-4411 B-88", "overhaul of engine
+// TS-40 E-1001"; a task on something aboard says on what.
 std::string item_name(const reckon::Item& item);
 // "engine 1 of ZZ-KIT", "on no aircraft".
 std::string where_text(const reckon::Item& item);

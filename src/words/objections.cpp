@@ -28,8 +28,7 @@ constexpr std::array sentences = {
               "Check both pairs of readings."},
     Sentences{CheckKind::hours_against_meter, "{stated} were stated and the meter shows {reckoned}",
               "Check the hours and both meter readings."},
-    Sentences{CheckKind::hours_against_clock,
-              "{stated} were stated and the times give {reckoned}",
+    Sentences{CheckKind::hours_against_clock, "{stated} were stated and the times give {reckoned}",
               "Check the hours and the times of take-off and landing."},
     Sentences{CheckKind::duplicate, "this says the same as {entry}",
               "If it is one event, leave it out."},
@@ -37,8 +36,7 @@ constexpr std::array sentences = {
               "Check the hours and the day, also of the other flights of that day."},
     Sentences{CheckKind::in_the_future, "{day} has not come yet",
               "Write the day on which it happened."},
-    Sentences{CheckKind::wrong_year, "{day} is far from the other entries",
-              "Check the year."},
+    Sentences{CheckKind::wrong_year, "{day} is far from the other entries", "Check the year."},
     Sentences{CheckKind::before_brought_forward,
               "{day} is before the day from which the book counts",
               "The brought-forward figures hold it already, so leave it out."},
@@ -52,8 +50,7 @@ constexpr std::array sentences = {
               "To replace it, add: instead of entry {entry}."},
     Sentences{CheckKind::serial_elsewhere, "{name} is fitted to {other}",
               "Say its removal there first."},
-    Sentences{CheckKind::place_taken, "{name} holds {other} already",
-              "Say its removal first."},
+    Sentences{CheckKind::place_taken, "{name} holds {other} already", "Say its removal first."},
     Sentences{CheckKind::not_fitted_there, "{name} is not fitted to {other}",
               "Check the serial and the place."},
     Sentences{CheckKind::serial_look_alike, "{name} looks like {other}, which is on record",
@@ -63,7 +60,8 @@ constexpr std::array sentences = {
     Sentences{CheckKind::engine_older_than_airframe,
               "the engine has {stated} and its airframe {reckoned}",
               "Check the hours that it had when it was fitted."},
-    Sentences{CheckKind::stated_total_differs, "{stated} were stated and the flights sum to {reckoned}",
+    Sentences{CheckKind::stated_total_differs,
+              "{stated} were stated and the flights sum to {reckoned}",
               "Check the stated total, and whether a flight is missing."},
     Sentences{CheckKind::had_differs, "it is said to have {stated} and the record gives {reckoned}",
               "Check the paper that came with it."},
@@ -119,7 +117,8 @@ std::string figure_text(const std::optional<reckon::Figure>& figure, const Objec
     const std::string_view one = is_of_flights ? "flight" : "landing";
     return number + " " + std::string(one) + (is_one ? "" : "s");
   }
-  if (objection.kind == CheckKind::lifts_without_flight) return number + (is_one ? " lift" : " lifts");
+  if (objection.kind == CheckKind::lifts_without_flight)
+    return number + (is_one ? " lift" : " lifts");
   return objection.slot.empty() ? number : number + " (" + objection.slot + ")";
 }
 

@@ -33,8 +33,7 @@ std::string excess_text(const Obstacle& obstacle) {
 
 // Nothing left, or less: no flight may be started, however short.
 bool is_used_up(const Obstacle& obstacle) {
-  return obstacle.is_passed_already ||
-         (!side_of(obstacle).is_calendar && obstacle.left.raw() <= 0);
+  return obstacle.is_passed_already || (!side_of(obstacle).is_calendar && obstacle.left.raw() <= 0);
 }
 
 bool can_fly_some(const Ready& ready) {
@@ -69,8 +68,8 @@ std::string would_pass_text(const Obstacle& obstacle, const Trip& trip) {
 std::string no_line(const Ready& ready, const Trip& trip) {
   if (ready.obstacles.empty()) return "No. The record does not allow this trip.";
   const Obstacle& first = ready.obstacles.front();
-  const std::string why = "No. " + (is_used_up(first) ? passed_text(first)
-                                                            : would_pass_text(first, trip));
+  const std::string why =
+      "No. " + (is_used_up(first) ? passed_text(first) : would_pass_text(first, trip));
   if (!can_fly_some(ready)) return that_fits({why}, first_line_columns);
   return that_fits({why + can_fly_text(ready), why}, first_line_columns);
 }
@@ -96,18 +95,24 @@ std::string count_text(quantity::Cycles count, std::string_view one, std::string
 
 std::string_view answer_word(reckon::Answer answer) {
   switch (answer) {
-    case reckon::Answer::yes: return "yes";
-    case reckon::Answer::no: return "no";
-    case reckon::Answer::not_known: return "not known";
+    case reckon::Answer::yes:
+      return "yes";
+    case reckon::Answer::no:
+      return "no";
+    case reckon::Answer::not_known:
+      return "not known";
   }
   return "not known";
 }
 
 std::string first_line(const Ready& ready, const Trip& trip, const logbook::Aircraft& aircraft) {
   switch (ready.answer) {
-    case reckon::Answer::yes: return yes_line(ready, trip);
-    case reckon::Answer::no: return no_line(ready, trip);
-    case reckon::Answer::not_known: return not_known_line(ready, aircraft);
+    case reckon::Answer::yes:
+      return yes_line(ready, trip);
+    case reckon::Answer::no:
+      return no_line(ready, trip);
+    case reckon::Answer::not_known:
+      return not_known_line(ready, aircraft);
   }
   return {};
 }

@@ -1,5 +1,5 @@
-// words/readiness.h: "can I fly this?" as people say it: yes, no or not known in one line, what stops
-// the trip, what is missing and the sentence that would supply it.
+// words/readiness.h: "can I fly this?" as people say it: yes, no or not known in one line, what
+// stops the trip, what is missing and the sentence that would supply it.
 #pragma once
 
 #include <string>

@@ -25,7 +25,8 @@ std::string now_has_text(const logbook::Thing& thing, const reckon::Figure& hour
   const std::string name = capital(short_name(thing));
   const std::string hours_text = figure_used(hours, reckon::service_clock);
   const bool knows_count = count && !count->is_unknown();
-  const std::string counts = knows_count ? figure_used(*count, counter) : counter_name(counter, false);
+  const std::string counts =
+      knows_count ? figure_used(*count, counter) : counter_name(counter, false);
   if (hours.is_unknown() && !knows_count) {
     return fill("The totals of {} are not on record yet.", {short_name(thing)});
   }
@@ -36,8 +37,9 @@ std::string now_has_text(const logbook::Thing& thing, const reckon::Figure& hour
 }
 
 std::string went_over_text(const reckon::Item& item, const reckon::Side& side, bool is_one_flight) {
-  return fill(is_one_flight ? "{} went over by {} in this flight." : "{} went over by {} with this.",
-              {capital(item_name(item)), over_text(side)});
+  return fill(
+      is_one_flight ? "{} went over by {} in this flight." : "{} went over by {} with this.",
+      {capital(item_name(item)), over_text(side)});
 }
 
 }  // namespace words

@@ -32,16 +32,18 @@ constexpr std::array sentences = {
               "{path} cannot be made. Check that its folder is there and may be written."},
     Sentences{TroubleKind::cannot_read, 74,
               "{path} cannot be read; it was not changed. Check the file and its disk."},
-    Sentences{TroubleKind::cannot_write, 74,
-              "{path} cannot be written, so nothing was saved. Check the disk's free space and your "
-              "rights."},
+    Sentences{
+        TroubleKind::cannot_write, 74,
+        "{path} cannot be written, so nothing was saved. Check the disk's free space and your "
+        "rights."},
     Sentences{TroubleKind::in_use, 75,
               "{path} is in use by another command, so nothing was saved. Try again in a moment."},
     Sentences{TroubleKind::not_allowed, 77,
               "This is not allowed with {path}, so nothing was saved."},
-    Sentences{TroubleKind::damaged, 74,
-              "{path} is damaged, so nothing was saved. Keep the file as it is; timeworn check shows "
-              "the place."},
+    Sentences{
+        TroubleKind::damaged, 74,
+        "{path} is damaged, so nothing was saved. Keep the file as it is; timeworn check shows "
+        "the place."},
     Sentences{TroubleKind::no_place_for_mark, 78,
               "The state folder {path} cannot be used, so nothing was saved. Check that it may be "
               "written."},

@@ -1,5 +1,5 @@
-// words/words.h: the sentences that every command needs: names, figures, misreadings, objections and
-// troubles as people say them. Each sentence stands whole in the source, with gaps.
+// words/words.h: the sentences that every command needs: names, figures, misreadings, objections
+// and troubles as people say them. Each sentence stands whole in the source, with gaps.
 #pragma once
 
 #include <string>

@@ -34,15 +34,24 @@ std::string on_day_text(const Term& term) {
 
 std::string what_text(const Term& term) {
   switch (term.kind) {
-    case TermKind::brought_forward: return "brought forward" + on_day_text(term);
-    case TermKind::had_when_fitted: return "it had when fitted" + host_text(term) + on_day_text(term);
-    case TermKind::used_in_stay: return "used" + host_text(term) + span_text(term);
-    case TermKind::flown: return "flown" + span_text(term);
-    case TermKind::stated: return "total stated" + on_day_text(term);
-    case TermKind::limit: return "limit";
-    case TermKind::at_done: return "total when last done" + on_day_text(term);
-    case TermKind::excess: return "flown past the last due point";
-    case TermKind::missing: return "missing hours, counted" + span_text(term);
+    case TermKind::brought_forward:
+      return "brought forward" + on_day_text(term);
+    case TermKind::had_when_fitted:
+      return "it had when fitted" + host_text(term) + on_day_text(term);
+    case TermKind::used_in_stay:
+      return "used" + host_text(term) + span_text(term);
+    case TermKind::flown:
+      return "flown" + span_text(term);
+    case TermKind::stated:
+      return "total stated" + on_day_text(term);
+    case TermKind::limit:
+      return "limit";
+    case TermKind::at_done:
+      return "total when last done" + on_day_text(term);
+    case TermKind::excess:
+      return "flown past the last due point";
+    case TermKind::missing:
+      return "missing hours, counted" + span_text(term);
   }
   return {};
 }
@@ -80,7 +89,8 @@ std::string calendar_sentence(const reckon::Item& item, const reckon::Side& side
   const std::string left = left_text(side);
   const std::string tail = side.left && side.left->raw() < 0 ? left : left + " left";
   if (!side.basis_day) {
-    return fill("By the calendar: the last legal day is {}, as stated; {}.", {due_text(side), tail});
+    return fill("By the calendar: the last legal day is {}, as stated; {}.",
+                {due_text(side), tail});
   }
   const std::string from = quantity::say_long(*side.basis_day);
   const std::string because =

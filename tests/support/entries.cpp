@@ -208,8 +208,13 @@ logbook::EntryId Book::say(logbook::Said said) {
   return entry.id;
 }
 
-logbook::EntryName Book::named(const logbook::EntryId& entry) {
+Book& Book::refer(const logbook::EntryId& entry) {
   refers_ = {entry};
+  return *this;
+}
+
+logbook::EntryName Book::named(const logbook::EntryId& entry) {
+  refer(entry);
   return {std::string(1, static_cast<char>(entry.writer.bytes[0])), entry.number};
 }
 

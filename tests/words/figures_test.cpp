@@ -15,9 +15,8 @@ using quantity::Sureness;
 
 // The figure in thousandths of a second, read from its shown text the other way round.
 std::int64_t value_of(const std::string& shown) {
-  const auto read = quantity::read_hours(shown.substr(shown.front() == '-' ? 1 : 0,
-                                                      shown.find(' ') -
-                                                          (shown.front() == '-' ? 1 : 0)));
+  const auto read = quantity::read_hours(
+      shown.substr(shown.front() == '-' ? 1 : 0, shown.find(' ') - (shown.front() == '-' ? 1 : 0)));
   BOOST_REQUIRE(read.is_read());
   const std::int64_t size = read.value().count() * 1000;
   return shown.front() == '-' ? -size : size;
@@ -66,10 +65,10 @@ BOOST_AUTO_TEST_CASE(a_figure_says_how_surely_it_is_known) {
   BOOST_TEST(words::figure_used(whole(2310).as_sure_as(Sureness::at_least), starts) ==
              "at least 2310 starts");
   BOOST_TEST(words::figure_used(whole(1), starts) == "1 start");
-  BOOST_TEST(words::figure_left(tenths(28).as_sure_as(Sureness::at_least),
-                                reckon::service_clock) == "at most 2.8 h");
-  BOOST_TEST(words::figure_used(tenths(28).as_sure_as(Sureness::unknown),
-                                reckon::service_clock) == "not known");
+  BOOST_TEST(words::figure_left(tenths(28).as_sure_as(Sureness::at_least), reckon::service_clock) ==
+             "at most 2.8 h");
+  BOOST_TEST(words::figure_used(tenths(28).as_sure_as(Sureness::unknown), reckon::service_clock) ==
+             "not known");
 }
 
 BOOST_AUTO_TEST_CASE(a_figure_on_a_meter_says_which) {
@@ -97,7 +96,7 @@ BOOST_AUTO_TEST_CASE(what_is_missing_makes_left_at_most_and_over_at_least) {
 
 BOOST_AUTO_TEST_CASE(due_points_name_both_clocks_and_days_stand_in_full) {
   Side side = hours_side(22000, 410, State::ok);
-  BOOST_TEST(words::due_text(side) == "4364.3 h");
+  BOOST_TEST(words::due_text(side) == "airframe 4364.3 h");
   side.due_at = tenths(22000);
   BOOST_TEST(words::due_text(side) == "2200.0 h (airframe 4364.3 h)");
   BOOST_TEST(words::due_text(calendar_side(day(2025, 6, 6), day(2026, 6, 30), State::ok)) ==

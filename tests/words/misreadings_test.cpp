@@ -56,8 +56,8 @@ BOOST_AUTO_TEST_CASE(an_unknown_word_gets_the_nearest_known_one) {
   const std::string_view line = "ZZ-KIT flwe 1.2 h";
   Misreading wrong = misreading(Fault::unknown_word, line, "flwe");
   wrong.nearest = "flew";
-  BOOST_TEST(words::misreadings_text(line, {wrong}).starts_with(
-      "\"flwe\" is not understood here. Did you mean \"flew\"?\n"));
+  BOOST_TEST(words::misreadings_text(line, {wrong})
+                 .starts_with("\"flwe\" is not understood here. Did you mean \"flew\"?\n"));
 }
 
 BOOST_AUTO_TEST_CASE(what_could_stand_there_is_listed_but_not_without_end) {
@@ -65,16 +65,17 @@ BOOST_AUTO_TEST_CASE(what_could_stand_there_is_listed_but_not_without_end) {
   wrong.from = wrong.to = 6;
   wrong.expected = {"flew", "ran", "tried", "started", "cruise", "idle", "brings forward"};
   const std::string told = words::misreadings_text("ZZ-KIT", {wrong});
-  BOOST_TEST(told.starts_with("Something is missing here. Write for example flew, ran, tried, "
-                              "started, cruise or idle.\n"));
+  BOOST_TEST(
+      told.starts_with("Something is missing here. Write for example flew, ran, tried, "
+                       "started, cruise or idle.\n"));
   BOOST_TEST(told.ends_with("\n        ^"));
 }
 
 BOOST_AUTO_TEST_CASE(all_faults_of_a_line_are_told) {
   const std::string_view line = "ZZ-KIT flwe x h";
-  const std::string told =
-      words::misreadings_text(line, {misreading(Fault::unknown_word, line, "flwe"),
-                                     misreading(Fault::not_a_number, line, "x")});
+  const std::string told = words::misreadings_text(
+      line,
+      {misreading(Fault::unknown_word, line, "flwe"), misreading(Fault::not_a_number, line, "x")});
   BOOST_TEST(told.find("flwe\" is not understood") != std::string::npos);
   BOOST_TEST(told.find("\"x\" is no number") != std::string::npos);
 }
@@ -110,8 +111,9 @@ BOOST_AUTO_TEST_CASE(the_marks_always_cover_the_bad_words_and_stay_on_the_screen
     wrong.read = bad;
     const std::string told = words::misreadings_text(line, {wrong});
     BOOST_REQUIRE_EQUAL(pointed_at(told), bad);
-    for (const std::string_view each : text::split(told.substr(told.find('\n') + 1), '\n')) {
-      BOOST_REQUIRE(text::columns(each) <= 80);
+    const std::string excerpt = told.substr(told.find('\n') + 1);
+    for (const std::string_view each : text::split(excerpt, '\n')) {
+      BOOST_REQUIRE_MESSAGE(text::columns(each) <= 80, told);
     }
   }
 }

@@ -60,8 +60,8 @@ BOOST_AUTO_TEST_CASE(what_is_over_or_used_up_is_said_without_the_trip) {
 }
 
 BOOST_AUTO_TEST_CASE(a_trip_that_ends_too_late_names_the_last_day) {
-  const Ready ready = no_because(annual(day(2026, 3, 6), State::soon),
-                                 Figure(quantity::Days::of(3)), 30);
+  const Ready ready =
+      no_because(annual(day(2026, 3, 6), State::soon), Figure(quantity::Days::of(3)), 30);
   BOOST_TEST(line(ready, {}) ==
              "No. The trip ends after 6 March 2026, the last day for annual inspection.");
 }

@@ -1,8 +1,8 @@
 #pragma once
 // What every sentence that we say must keep to.
 
-#include <boost/test/unit_test.hpp>
 #include <array>
+#include <boost/test/unit_test.hpp>
 #include <cctype>
 #include <string>
 #include <string_view>

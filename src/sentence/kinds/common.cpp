@@ -11,8 +11,7 @@ using logbook::Said;
 
 namespace {
 
-constexpr Option from_row_options[] = {
-    option<&FromRow::file, &FromRow::row>("{file} row {row}")};
+constexpr Option from_row_options[] = {option<&FromRow::file, &FromRow::row>("{file} row {row}")};
 constexpr Option although_options[] = {
     option<&AcceptedDoubt::doubt, &AcceptedDoubt::because>("{doubt} because {because}")};
 
@@ -21,8 +20,8 @@ constexpr Option although_options[] = {
 template <>
 inline constexpr Sort sort_of<FromRow> = choice<FromRow>("row-of-file", from_row_options);
 template <>
-inline constexpr Sort sort_of<AcceptedDoubt> =
-    choice<AcceptedDoubt>("accepted-doubt", although_options);
+inline constexpr Sort sort_of<AcceptedDoubt> = choice<AcceptedDoubt>("accepted-doubt",
+                                                                     although_options);
 
 namespace {
 
@@ -33,7 +32,7 @@ constexpr Clause clauses[] = {
                               "the definition that this one replaces"),
     clause<&Said::paper>("paper {paper}", "the paper on which it stands"),
     clause<&Said::by>("by {by}", "who did or decided it"),
-    clause<as<&Said::scan, &scan_digest_sort>>("scan {scan}", "the digest of a scanned page"),
+    clause<as<&Said::scan, &scan_digest_sort>>("scan {scan}", "the SHA-256 of a scanned page"),
     clause<&Said::from>("from {from}", "the row of the table that it was taken from"),
     clause<&Said::remark>("remark {remark}", "anything else"),
     clause<&Said::although>("although {although}", "a doubt that was accepted, and why")};
@@ -44,9 +43,12 @@ std::span<const Clause> common_clauses() { return clauses; }
 
 bool takes_common(const Kind& kind, const Clause& clause) {
   switch (kind.common) {
-    case Common::all: return true;
-    case Common::without_by: return clause.name != by_name;
-    case Common::none: return false;
+    case Common::all:
+      return true;
+    case Common::without_by:
+      return clause.name != by_name;
+    case Common::none:
+      return false;
   }
   return false;
 }

@@ -15,11 +15,11 @@ constexpr Kind declarations::corrected =
                      "2026-03-12 entry K7QXM-123 corrected because \"typed 1.3, was 1.8\": "
                      "2026-03-04 aircraft ZZ-KIT flew 1.8 h, 1 start, 3 landings."}),
                 Common::none);
-constexpr Kind declarations::struck = with_common(
-    kind<Struck, &Struck::entry, &Struck::because>(
-        "struck", "entry {entry} struck because {because},", {},
-        {"an entry that no longer counts",
-         "2026-03-12 entry K7QXM-124 struck because \"entered twice\"."}),
-    Common::none);
+constexpr Kind declarations::struck =
+    with_common(kind<Struck, &Struck::entry, &Struck::because>(
+                    "struck", "entry {entry} struck because {because},", {},
+                    {"an entry that no longer counts",
+                     "2026-03-12 entry K7QXM-124 struck because \"entered twice\"."}),
+                Common::none);
 
 }  // namespace sentence

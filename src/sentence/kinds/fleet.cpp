@@ -42,8 +42,8 @@ constexpr Clause forward_clauses[] = {
     clause<&BringsForward::meters>("{meters}", "what a meter showed"),
     clause<&BringsForward::unknown>("{unknown}", "what nobody knows"),
     clause<&BringsForward::basis>("basis {basis}", "where the figures stand"),
-    clause<&BringsForward::put_together_from>(
-        "put together from {put_together_from}", "the papers from which they were worked out")};
+    clause<&BringsForward::put_together_from>("put together from {put_together_from}",
+                                              "the papers from which they were worked out")};
 
 }  // namespace
 
@@ -63,21 +63,23 @@ constexpr Kind declarations::part_is = kind<PartIs, &PartIs::part, &PartIs::desc
      "2026-01-01 part PN-4411 B-88 is \"main rotor blade\", made 2018-05-01, "
      "released 2018-06-10.\n"
      "2026-01-01 part PN-77 S-5 is \"fuel hose\", cured 2Q2018."});
-constexpr Kind declarations::has_place = kind<HasPlace, &HasPlace::scope, &HasPlace::need, &HasPlace::place>(
-    "has-place", "{scope} has {need} place {place},", {},
-    {"a place that something is fitted in",
-     "2026-01-01 aircraft ZZ-KIT has required place engine 1.\n"
-     "2026-01-01 aircraft ZZ-KIT has optional place \"cargo hook\"."});
-constexpr Kind declarations::brings_forward = with_a_clause(kind<BringsForward, &BringsForward::thing>(
-    "brings-forward", "{thing} brings forward", forward_clauses,
-    {"what a thing had at the start of a day, when its history in this record begins",
-     "2026-01-01 aircraft ZZ-KIT brings forward airframe 4321.6 h, 5608 landings, "
-     "collective meter 1234.5, basis \"signed log 3 page 41\".\n"
-     "2026-01-01 engine TS-40 E-1001 brings forward 1820.4 h, 2101 starts, "
-     "2210.35 gas-generator cycles, 320.4 h since overhaul.\n"
-     "2026-01-01 part PN-4411 B-90 brings forward hours unknown.\n"
-     "2026-01-01 engine TS-40 E-1002 brings forward 1820.4 h, at least 2310 starts, "
-     "hours since overhaul unknown, put together from \"two log books\".\n"
-     "2026-01-01 part PN-77 S-5 brings forward by default 13720 torque events."}));
+constexpr Kind declarations::has_place =
+    kind<HasPlace, &HasPlace::scope, &HasPlace::need, &HasPlace::place>(
+        "has-place", "{scope} has {need} place {place},", {},
+        {"a place that something is fitted in",
+         "2026-01-01 aircraft ZZ-KIT has required place engine 1.\n"
+         "2026-01-01 aircraft ZZ-KIT has optional place \"cargo hook\"."});
+constexpr Kind declarations::brings_forward =
+    with_a_clause(kind<BringsForward, &BringsForward::thing>(
+        "brings-forward", "{thing} brings forward", forward_clauses,
+        {"what a thing had at the start of a day, when its history in this record begins",
+         "2026-01-01 aircraft ZZ-KIT brings forward airframe 4321.6 h, 5608 landings, "
+         "collective meter 1234.5, basis \"signed log 3 page 41\".\n"
+         "2026-01-01 engine TS-40 E-1001 brings forward 1820.4 h, 2101 starts, "
+         "2210.35 gas-generator cycles, 320.4 h since overhaul.\n"
+         "2026-01-01 part PN-4411 B-90 brings forward hours unknown.\n"
+         "2026-01-01 engine TS-40 E-1002 brings forward 1820.4 h, at least 2310 starts, "
+         "hours since overhaul unknown, put together from \"two log books\".\n"
+         "2026-01-01 part PN-77 S-5 brings forward by default 13720 torque events."}));
 
 }  // namespace sentence

@@ -7,13 +7,41 @@ namespace sentence {
 namespace {
 
 constexpr std::array<const Kind*, std::variant_size_v<logbook::Fact>> kinds = {
-    &declarations::record_begins, &declarations::base_joins,     &declarations::person_holds,      &declarations::person_ends,    &declarations::aircraft_is,
-    &declarations::engine_is,     &declarations::part_is,        &declarations::has_place,         &declarations::brings_forward, &declarations::counts_hours,
-    &declarations::meter_changed, &declarations::meter_lost,     &declarations::counting_rule,     &declarations::limit,          &declarations::on_condition,
-    &declarations::task,          &declarations::task_ends,      &declarations::next_due,          &declarations::temperature_limit, &declarations::trend_settings,
-    &declarations::plan,          &declarations::reviewed,       &declarations::flew,              &declarations::ran,            &declarations::tried,
-    &declarations::unaccounted,   &declarations::started,        &declarations::reading,           &declarations::engine_event,   &declarations::done,
-    &declarations::fitted,        &declarations::removed,        &declarations::overhauled,        &declarations::corrected,      &declarations::struck};
+    &declarations::record_begins,
+    &declarations::base_joins,
+    &declarations::person_holds,
+    &declarations::person_ends,
+    &declarations::aircraft_is,
+    &declarations::engine_is,
+    &declarations::part_is,
+    &declarations::has_place,
+    &declarations::brings_forward,
+    &declarations::counts_hours,
+    &declarations::meter_changed,
+    &declarations::meter_lost,
+    &declarations::counting_rule,
+    &declarations::limit,
+    &declarations::on_condition,
+    &declarations::task,
+    &declarations::task_ends,
+    &declarations::next_due,
+    &declarations::temperature_limit,
+    &declarations::trend_settings,
+    &declarations::plan,
+    &declarations::reviewed,
+    &declarations::flew,
+    &declarations::ran,
+    &declarations::tried,
+    &declarations::unaccounted,
+    &declarations::started,
+    &declarations::reading,
+    &declarations::engine_event,
+    &declarations::done,
+    &declarations::fitted,
+    &declarations::removed,
+    &declarations::overhauled,
+    &declarations::corrected,
+    &declarations::struck};
 
 }  // namespace
 

@@ -1,5 +1,5 @@
-// sentence/kinds/kinds.h: all kinds of the language, and the clauses that every kind may take. A new
-// kind is a struct in logbook, a table here and one line in kinds.cpp.
+// sentence/kinds/kinds.h: all kinds of the language, and the clauses that every kind may take. A
+// new kind is a struct in logbook, a table here and one line in kinds.cpp.
 #pragma once
 
 #include <span>

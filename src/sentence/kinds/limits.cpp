@@ -71,7 +71,8 @@ constexpr Clause trend_clauses[] = {
 
 }  // namespace
 
-constexpr Kind declarations::counting_rule = kind<CountingRule, &CountingRule::scope, &CountingRule::counter>(
+constexpr Kind declarations::counting_rule = kind<CountingRule, &CountingRule::scope,
+                                                  &CountingRule::counter>(
     "counting-rule", "{scope} counts {counter},", rule_clauses,
     {"how flights and starts become cycles, from this day",
      "2026-01-01 model TS-40 counts gas-generator cycles, 1 each start, 0.5 each flight, "
@@ -79,7 +80,8 @@ constexpr Kind declarations::counting_rule = kind<CountingRule, &CountingRule::s
      "2026-01-01 model TS-40 counts gas-generator cycles, 1 each start, source \"manual 5-20\", "
      "also for flights since 2025-01-01."});
 constexpr Kind declarations::limit = kind<Limit, &Limit::scope, &Limit::verb,
-                            as<&Limit::when_exceeding, &at_or_exceeding>, &Limit::terms>(
+                                          as<&Limit::when_exceeding, &at_or_exceeding>,
+                                          &Limit::terms>(
     "limit", "{scope} {verb} {when_exceeding} {terms},", limit_clauses,
     {"when a part must be retired, or a thing overhauled",
      "2026-01-01 part number PN-4411 retires at 2200.0 h since new or 10 years since manufacture, "
@@ -101,9 +103,10 @@ constexpr Kind declarations::temperature_limit =
                                    {"the temperature that a check must not pass",
                                     "2026-01-01 model TS-40 idle limit 560 C.\n"
                                     "2026-01-01 model TS-40 cruise limit 720 C."});
-constexpr Kind declarations::trend_settings = with_a_clause(kind<TrendSettings, &TrendSettings::model>(
-    "trend-settings", "{model} trend,", trend_clauses,
-    {"how the trend of a model is worked out",
-     "2026-01-01 model TS-40 trend, floor 10 C, serial correlation 0.2."}));
+constexpr Kind declarations::trend_settings =
+    with_a_clause(kind<TrendSettings, &TrendSettings::model>(
+        "trend-settings", "{model} trend,", trend_clauses,
+        {"how the trend of a model is worked out",
+         "2026-01-01 model TS-40 trend, floor 10 C, serial correlation 0.2."}));
 
 }  // namespace sentence

@@ -31,15 +31,17 @@ constexpr Clause changed_clauses[] = {
 
 }  // namespace
 
-constexpr Kind declarations::counts_hours = kind<CountsHours, &CountsHours::aircraft, &CountsHours::source>(
-    "counts-hours", "{aircraft} counts airframe hours from {source},", source_clauses,
-    {"the meter or clock that counts the airframe's hours from this day",
-     "2026-01-01 aircraft ZZ-MOB counts airframe hours from collective meter, factor 1.12.\n"
-     "2026-01-01 aircraft ZZ-KIT counts airframe hours from clock."});
-constexpr Kind declarations::meter_changed = kind<MeterChanged, &MeterChanged::aircraft, &MeterChanged::meter>(
-    "meter-changed", "{aircraft} changed {meter} meter,", changed_clauses,
-    {"a meter that was exchanged",
-     "2026-02-01 aircraft ZZ-MOB changed collective meter, out 6120.8, in 12.0."});
+constexpr Kind declarations::counts_hours =
+    kind<CountsHours, &CountsHours::aircraft, &CountsHours::source>(
+        "counts-hours", "{aircraft} counts airframe hours from {source},", source_clauses,
+        {"the meter or clock that counts the airframe's hours from this day",
+         "2026-01-01 aircraft ZZ-MOB counts airframe hours from collective meter, factor 1.12.\n"
+         "2026-01-01 aircraft ZZ-KIT counts airframe hours from clock."});
+constexpr Kind declarations::meter_changed =
+    kind<MeterChanged, &MeterChanged::aircraft, &MeterChanged::meter>(
+        "meter-changed", "{aircraft} changed {meter} meter,", changed_clauses,
+        {"a meter that was exchanged",
+         "2026-02-01 aircraft ZZ-MOB changed collective meter, out 6120.8, in 12.0."});
 constexpr Kind declarations::meter_lost =
     kind<MeterLost, &MeterLost::aircraft, &MeterLost::meter, &MeterLost::at>(
         "meter-lost", "{aircraft} lost {meter} meter at {at},", {},

@@ -45,24 +45,25 @@ namespace {
 
 constexpr Clause started_clauses[] = {
     clause<as<&Started::battery_volts, &volts_sort>>("battery {battery_volts}",
-                                                "the battery before the start"),
+                                                     "the battery before the start"),
     clause<as<&Started::lowest_volts, &volts_sort>>("lowest {lowest_volts}",
-                                               "the lowest volts while starting"),
+                                                    "the lowest volts while starting"),
     clause<&Started::outside_air>("outside air {outside_air}", "the air outside"),
     clause<&Started::residual>("residual {residual}", "the temperature before the start"),
     clause<as<&Started::light_off_seconds, &seconds_sort>>("light-off in {light_off_seconds}",
-                                                      "from fuel to light-off"),
+                                                           "from fuel to light-off"),
     clause<&Started::peak>("peak {peak}", "the highest temperature"),
     clause<&Started::bands>("above {bands}", "how long it stood above a temperature"),
-    clause<as<&Started::idle_seconds, &seconds_sort>>("idle in {idle_seconds}", "from start to idle"),
+    clause<as<&Started::idle_seconds, &seconds_sort>>("idle in {idle_seconds}",
+                                                      "from start to idle"),
     clause<as<&Started::generator_volts, &volts_sort>>("generator {generator_volts}",
-                                                  "the generator after the start"),
-    clause<as<&Started::starter_out_percent, &percent_sort>>("starter out at {starter_out_percent}",
-                                                        "the speed at which the starter let go"),
+                                                       "the generator after the start"),
+    clause<as<&Started::starter_out_percent, &percent_sort>>(
+        "starter out at {starter_out_percent}", "the speed at which the starter let go"),
     clause<&Started::power>("power from {power}", "what turned the starter")};
 constexpr Clause reading_clauses[] = {
     clause<as<&GaugeReading::pressure_altitude_feet, &feet_sort>>("{pressure_altitude_feet}",
-                                                             "pressure altitude"),
+                                                                  "pressure altitude"),
     clause<&GaugeReading::outside_air>("outside air {outside_air}", "the air outside"),
     clause<&GaugeReading::torque>("torque {torque}", "torque"),
     clause<as<&GaugeReading::gas_generator_percent, &percent_sort>>(
@@ -72,7 +73,7 @@ constexpr Clause reading_clauses[] = {
     clause<&GaugeReading::bleed>("bleed {bleed}", "bleed air"),
     clause<&GaugeReading::anti_ice>("anti-ice {anti_ice}", "anti-ice"),
     clause<as<&GaugeReading::steady_minutes, &minutes_sort>>("steady {steady_minutes}",
-                                                        "how long power was not moved"),
+                                                             "how long power was not moved"),
     clause<&GaugeReading::engine>("engine {engine}", "the engine's total hours then")};
 constexpr Clause event_clauses[] = {
     clause<&EngineEvent::engine>("engine {engine}", "the engine's total hours then")};

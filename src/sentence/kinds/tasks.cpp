@@ -71,7 +71,8 @@ namespace {
 
 constexpr Clause task_clauses[] = {
     clause<&Task::first>("first at {first}", "when it is due for the first time"),
-    clause<as<&Task::every, &interval_sort>>("every {every or}", "how often, whichever comes first"),
+    clause<as<&Task::every, &interval_sort>>("every {every or}",
+                                             "how often, whichever comes first"),
     flag<&Task::excess_counts>("excess_counts", "excess counts",
                                "what was flown past the due point is taken from the next time"),
     clause<&Task::over_to_shop>("over {over_to_shop} to reach the shop",
@@ -91,7 +92,8 @@ constexpr Clause reviewed_clauses[] = {
 
 }  // namespace
 
-constexpr Kind declarations::task = with_a_clause(kind<Task, &Task::class_, &Task::name, &Task::scope>(
+constexpr Kind declarations::task = with_a_clause(kind<Task, &Task::class_, &Task::name,
+                                                       &Task::scope>(
     "task", "{class_} {name} on {scope}", task_clauses,
     {"something to be done again and again, or once",
      "2026-01-01 task \"100-hour inspection\" on aircraft ZZ-KIT every 100.0 h since done, "

@@ -61,10 +61,11 @@ constexpr Kind declarations::flew = kind<Flew, &Flew::aircraft>(
      "2026-03-04 aircraft ZZ-KIT flew 0:47 h, 1 flight, 1 landing, "
      "blocks 09:00-07:00 to 10:06-07:00, before the first flight, for hire, by clock.\n"
      "2026-03-08 aircraft ZZ-KIT flew 6.5 h, 9 flights, 11 landings, since 2026-03-05."});
-constexpr Kind declarations::ran = with_a_clause(kind<Ran, &Ran::aircraft, &Ran::place, &Ran::serial>(
-    "ran", "{aircraft} {place} [{serial}] ran", ran_clauses,
-    {"an engine that ran on the ground",
-     "2026-03-04 aircraft ZZ-KIT engine 1 E-1001 ran 0.2 h, 1 start."}));
+constexpr Kind declarations::ran =
+    with_a_clause(kind<Ran, &Ran::aircraft, &Ran::place, &Ran::serial>(
+        "ran", "{aircraft} {place} [{serial}] ran", ran_clauses,
+        {"an engine that ran on the ground",
+         "2026-03-04 aircraft ZZ-KIT engine 1 E-1001 ran 0.2 h, 1 start."}));
 constexpr Kind declarations::tried = kind<Tried, &Tried::aircraft, &Tried::place, &Tried::serial>(
     "tried", "{aircraft} {place} [{serial}] tried", tried_clauses,
     {"starts after which the engine did not run",

@@ -21,11 +21,13 @@ constexpr Clause engine = clause<&Work::engine>("engine {engine}", "the engine's
 template <class Work>
 constexpr Clause meter = clause<&Work::meter>("{meter}", "what a meter showed then");
 template <class Work>
-constexpr Clause before = flag<&Work::before_the_first_flight>(
-    "before_the_first_flight", "before the first flight", "where it stands in its day");
+constexpr Clause before = flag<&Work::before_the_first_flight>("before_the_first_flight",
+                                                               "before the first flight",
+                                                               "where it stands in its day");
 template <class Work>
-constexpr Clause after = flag<&Work::after_the_last_flight>(
-    "after_the_last_flight", "after the last flight", "where it stands in its day");
+constexpr Clause after = flag<&Work::after_the_last_flight>("after_the_last_flight",
+                                                            "after the last flight",
+                                                            "where it stands in its day");
 
 constexpr Clause done_clauses[] = {
     airframe<Done>,
@@ -42,22 +44,17 @@ constexpr Clause done_clauses[] = {
     before<Done>,
     after<Done>};
 constexpr Clause fitted_clauses[] = {
-    airframe<Fitted>,
-    engine<Fitted>,
-    meter<Fitted>,
-    clause<&Fitted::with>("with {with}", "what it already had"),
-    before<Fitted>,
-    after<Fitted>};
-constexpr Clause removed_clauses[] = {
-    airframe<Removed>,
-    engine<Removed>,
-    meter<Removed>,
-    clause<&Removed::with>("with {with}", "what it had by then"),
-    clause<&Removed::because>("because {because}", "why"),
-    before<Removed>,
-    after<Removed>};
-constexpr Clause overhauled_clauses[] = {
-    clause<&Overhauled::had>("{had}", "what it had by then")};
+    airframe<Fitted>, engine<Fitted>,
+    meter<Fitted>,    clause<&Fitted::with>("with {with}", "what it already had"),
+    before<Fitted>,   after<Fitted>};
+constexpr Clause removed_clauses[] = {airframe<Removed>,
+                                      engine<Removed>,
+                                      meter<Removed>,
+                                      clause<&Removed::with>("with {with}", "what it had by then"),
+                                      clause<&Removed::because>("because {because}", "why"),
+                                      before<Removed>,
+                                      after<Removed>};
+constexpr Clause overhauled_clauses[] = {clause<&Overhauled::had>("{had}", "what it had by then")};
 
 }  // namespace
 
@@ -79,11 +76,12 @@ constexpr Kind declarations::fitted = kind<Fitted, &Fitted::thing, &Fitted::host
      "airframe 4323.3 h, with 2159.0 h since new, paper \"form 1\".\n"
      "2026-03-10 engine TS-40 E-1001 fitted to aircraft ZZ-KIT engine 1, airframe 5003.1 h, "
      "with 1820.4 h since new, with 2210 gas-generator cycles since new."});
-constexpr Kind declarations::removed = kind<Removed, &Removed::thing, &Removed::host, &Removed::place>(
-    "removed", "{thing} removed from {host} {place},", removed_clauses,
-    {"that an engine or part was removed",
-     "2026-03-10 part PN-4411 B-88 removed from aircraft ZZ-KIT \"main rotor blade 1\", "
-     "airframe 4323.3 h, because \"loan\"."});
+constexpr Kind declarations::removed =
+    kind<Removed, &Removed::thing, &Removed::host, &Removed::place>(
+        "removed", "{thing} removed from {host} {place},", removed_clauses,
+        {"that an engine or part was removed",
+         "2026-03-10 part PN-4411 B-88 removed from aircraft ZZ-KIT \"main rotor blade 1\", "
+         "airframe 4323.3 h, because \"loan\"."});
 constexpr Kind declarations::overhauled = kind<Overhauled, &Overhauled::thing>(
     "overhauled", "{thing} overhauled,", overhauled_clauses,
     {"that a thing was overhauled",

@@ -1,5 +1,5 @@
-// sentence/sorts/amounts.h: how counts, limits, what a thing already had and meter runs are read and
-// written.
+// sentence/sorts/amounts.h: how counts, limits, what a thing already had and meter runs are read
+// and written.
 #pragma once
 
 #include "sentence/sorts/figures.h"
@@ -27,8 +27,7 @@ inline constexpr Sort sort_of<logbook::Period> = Leaf<read_period, say_period>::
     "whole ( \"day\" | \"month\" | \"calendar month\" | \"year\" ) [ \"s\" ]");
 
 inline constexpr Option clock_hours_options[] = {
-    option<&logbook::ClockHours::hours, &logbook::ClockHours::meter>(
-        "{hours} [by {meter} meter]")};
+    option<&logbook::ClockHours::hours, &logbook::ClockHours::meter>("{hours} [by {meter} meter]")};
 template <>
 inline constexpr Sort sort_of<logbook::ClockHours> =
     choice<logbook::ClockHours>("clock-hours", clock_hours_options);
@@ -40,14 +39,13 @@ inline constexpr Option amount_options[] = {
 template <>
 inline constexpr Sort sort_of<logbook::Amount> = choice<logbook::Amount>("amount", amount_options);
 
-inline constexpr Word basis_words[] = {
-    word(logbook::Basis::new_, "new"),
-    word(logbook::Basis::overhaul, "overhaul"),
-    word(logbook::Basis::fitting, "fitting"),
-    word(logbook::Basis::release, "release"),
-    word(logbook::Basis::manufacture, "manufacture"),
-    word(logbook::Basis::first_certificate, "first certificate"),
-    word(logbook::Basis::done, "done")};
+inline constexpr Word basis_words[] = {word(logbook::Basis::new_, "new"),
+                                       word(logbook::Basis::overhaul, "overhaul"),
+                                       word(logbook::Basis::fitting, "fitting"),
+                                       word(logbook::Basis::release, "release"),
+                                       word(logbook::Basis::manufacture, "manufacture"),
+                                       word(logbook::Basis::first_certificate, "first certificate"),
+                                       word(logbook::Basis::done, "done")};
 template <>
 inline constexpr Sort sort_of<logbook::Basis> = words<logbook::Basis>("basis", basis_words);
 // What a thing already had counts from new or from its overhaul only.
@@ -63,8 +61,8 @@ inline constexpr Option term_options[] = {
         "{amount} after {after}")};
 template <>
 inline constexpr Sort sort_of<logbook::Term> = choice<logbook::Term>("term", term_options);
-inline constexpr Option interval_options[] = {
-    term_options[0], term_options[1], option<&logbook::Term::amount>("{amount}")};
+inline constexpr Option interval_options[] = {term_options[0], term_options[1],
+                                              option<&logbook::Term::amount>("{amount}")};
 inline constexpr Sort interval_sort = choice<logbook::Term>("interval", interval_options);
 
 inline constexpr Option terms_options[] = {
@@ -85,8 +83,8 @@ inline constexpr auto had_since = as<&logbook::Had::since, &total_basis_sort>;
 inline constexpr Option had_options[] = {
     option_when<&logbook::Had::grade, logbook::Grade::at_least, &logbook::Had::amount, had_since>(
         "at least {amount} [since {since}]"),
-    option_when<&logbook::Had::grade, logbook::Grade::by_default, &logbook::Had::amount,
-                had_since>("by default {amount} [since {since}]"),
+    option_when<&logbook::Had::grade, logbook::Grade::by_default, &logbook::Had::amount, had_since>(
+        "by default {amount} [since {since}]"),
     option_when<&logbook::Had::grade, logbook::Grade::exact, &logbook::Had::amount, had_since>(
         "{amount} [since {since}]")};
 template <>
@@ -102,8 +100,8 @@ inline constexpr Option unknown_options[] = {
     option<&logbook::Unknown::what, as<&logbook::Unknown::since, &total_basis_sort>>(
         "{what} [since {since}] unknown")};
 template <>
-inline constexpr Sort sort_of<logbook::Unknown> =
-    choice<logbook::Unknown>("unknown", unknown_options);
+inline constexpr Sort sort_of<logbook::Unknown> = choice<logbook::Unknown>("unknown",
+                                                                           unknown_options);
 
 inline constexpr Option meter_reading_options[] = {
     option<&logbook::MeterReading::meter, &logbook::MeterReading::reading>(
@@ -115,18 +113,18 @@ inline constexpr Option meter_run_options[] = {
     option<&logbook::MeterRun::meter, &logbook::MeterRun::from, &logbook::MeterRun::to>(
         "{meter} meter {from} to {to}")};
 template <>
-inline constexpr Sort sort_of<logbook::MeterRun> =
-    choice<logbook::MeterRun>("meter-run", meter_run_options);
+inline constexpr Sort sort_of<logbook::MeterRun> = choice<logbook::MeterRun>("meter-run",
+                                                                             meter_run_options);
 
 inline constexpr Option count_at_options[] = {
     option<&logbook::CountAt::count, &logbook::CountAt::place>("{count} [on {place}]")};
 template <>
-inline constexpr Sort sort_of<logbook::CountAt> =
-    choice<logbook::CountAt>("count-at", count_at_options);
+inline constexpr Sort sort_of<logbook::CountAt> = choice<logbook::CountAt>("count-at",
+                                                                           count_at_options);
 inline constexpr Option hours_at_options[] = {
     option<&logbook::HoursAt::hours, &logbook::HoursAt::place>("{hours} on {place}")};
 template <>
-inline constexpr Sort sort_of<logbook::HoursAt> =
-    choice<logbook::HoursAt>("hours-at", hours_at_options);
+inline constexpr Sort sort_of<logbook::HoursAt> = choice<logbook::HoursAt>("hours-at",
+                                                                           hours_at_options);
 
 }  // namespace sentence

@@ -16,13 +16,20 @@ constexpr std::int64_t most_small_number = 100'000;
 
 Fault fault_of(quantity::Misreading why) {
   switch (why) {
-    case quantity::Misreading::not_a_number: return Fault::not_a_number;
-    case quantity::Misreading::two_readings: return Fault::two_readings;
-    case quantity::Misreading::not_exact: return Fault::not_exact;
-    case quantity::Misreading::not_whole: return Fault::not_whole;
-    case quantity::Misreading::out_of_range: return Fault::out_of_range;
-    case quantity::Misreading::no_such_day: return Fault::no_such_day;
-    case quantity::Misreading::ambiguous_day: return Fault::ambiguous_day;
+    case quantity::Misreading::not_a_number:
+      return Fault::not_a_number;
+    case quantity::Misreading::two_readings:
+      return Fault::two_readings;
+    case quantity::Misreading::not_exact:
+      return Fault::not_exact;
+    case quantity::Misreading::not_whole:
+      return Fault::not_whole;
+    case quantity::Misreading::out_of_range:
+      return Fault::out_of_range;
+    case quantity::Misreading::no_such_day:
+      return Fault::no_such_day;
+    case quantity::Misreading::ambiguous_day:
+      return Fault::ambiguous_day;
   }
   return Fault::not_a_number;
 }
@@ -124,13 +131,17 @@ bool read_percent(Cursor& cursor, quantity::Decimal& percent) {
   return read_with<quantity::Decimal>(cursor, {"%", "percent"}, quantity::read_decimal, percent);
 }
 bool read_temperature(Cursor& cursor, quantity::Temperature& temperature) {
-  return read_with<quantity::Temperature>(cursor, {"C", "\xC2\xB0 C", "\xC2\xB0"
-                                                                     "C"},
+  return read_with<quantity::Temperature>(cursor,
+                                          {"C", "\xC2\xB0 C",
+                                           "\xC2\xB0"
+                                           "C"},
                                           quantity::read_temperature, temperature);
 }
 bool read_margin(Cursor& cursor, quantity::Margin& margin) {
-  return read_with<quantity::Margin>(cursor, {"C", "\xC2\xB0 C", "\xC2\xB0"
-                                                                "C"},
+  return read_with<quantity::Margin>(cursor,
+                                     {"C", "\xC2\xB0 C",
+                                      "\xC2\xB0"
+                                      "C"},
                                      quantity::read_margin, margin);
 }
 bool read_whole(Cursor& cursor, std::int64_t& whole) {

@@ -58,17 +58,21 @@ template <>
 inline constexpr Sort sort_of<quantity::HourMeter> =
     Leaf<read_hour_meter, say_hour_meter>::sort("meter-reading", "1234.5", "decimal | clock");
 template <>
-inline constexpr Sort sort_of<quantity::Factor> =
-    Leaf<read_factor, say_factor>::sort("factor", "1.12", "decimal");
+inline constexpr Sort sort_of<quantity::Factor> = Leaf<read_factor, say_factor>::sort("factor",
+                                                                                      "1.12",
+                                                                                      "decimal");
 template <>
-inline constexpr Sort sort_of<quantity::Weight> =
-    Leaf<read_weight, say_weight>::sort("weight", "0.5", "decimal");
+inline constexpr Sort sort_of<quantity::Weight> = Leaf<read_weight, say_weight>::sort("weight",
+                                                                                      "0.5",
+                                                                                      "decimal");
 template <>
-inline constexpr Sort sort_of<quantity::Decimal> =
-    Leaf<read_decimal, say_decimal>::sort("number", "0.2", "decimal");
+inline constexpr Sort sort_of<quantity::Decimal> = Leaf<read_decimal, say_decimal>::sort("number",
+                                                                                         "0.2",
+                                                                                         "decimal");
 template <>
 inline constexpr Sort sort_of<quantity::Temperature> =
-    Leaf<read_temperature, say_temperature>::sort("temperature", "702 C", "[ \"-\" ] decimal \"C\"");
+    Leaf<read_temperature, say_temperature>::sort("temperature", "702 C",
+                                                  "[ \"-\" ] decimal \"C\"");
 template <>
 inline constexpr Sort sort_of<quantity::Margin> =
     Leaf<read_margin, say_margin>::sort("margin", "10 C", "[ \"-\" ] decimal \"C\"");
@@ -76,13 +80,14 @@ template <>
 inline constexpr Sort sort_of<logbook::Torque> = Leaf<read_torque, say_torque>::sort(
     "torque", "78 %", "decimal ( \"%\" | \"psi\" | \"ft-lb\" | \"N m\" )");
 template <>
-inline constexpr Sort sort_of<logbook::FuelFlow> = Leaf<read_fuel, say_fuel>::sort(
-    "fuel-flow", "210 lb/h", "decimal ( \"lb/h\" | \"kg/h\" )");
+inline constexpr Sort sort_of<logbook::FuelFlow> =
+    Leaf<read_fuel, say_fuel>::sort("fuel-flow", "210 lb/h", "decimal ( \"lb/h\" | \"kg/h\" )");
 template <>
-inline constexpr Sort sort_of<std::int64_t> =
-    Leaf<read_whole, say_whole>::sort("whole", "12", "digit { digit }");
+inline constexpr Sort sort_of<std::int64_t> = Leaf<read_whole, say_whole>::sort("whole", "12",
+                                                                                "digit { digit }");
 
-inline constexpr Sort volts_sort = Leaf<read_volts, say_volts>::sort("volts", "25.9 V", "decimal \"V\"");
+inline constexpr Sort volts_sort =
+    Leaf<read_volts, say_volts>::sort("volts", "25.9 V", "decimal \"V\"");
 inline constexpr Sort percent_sort =
     Leaf<read_percent, say_percent>::sort("percent", "96.1 %", "decimal \"%\"");
 inline constexpr Sort seconds_sort =

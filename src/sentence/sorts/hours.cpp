@@ -27,16 +27,16 @@ bool take_quietly(Cursor& cursor, Takes takes) {
 }
 
 bool take_minute_unit(Cursor& cursor) {
-  return take_quietly(cursor,
-                      [&] { return take_unit(cursor, {"min", "mins", "minutes", "minute"}); });
+  return take_quietly(cursor, [&] {
+    return take_unit(cursor, {"min", "mins", "minutes", "minute"});
+  });
 }
 
 // h42 after the 1 of 1h42.
 std::string_view take_glued_minutes(Cursor& cursor) {
   const std::string_view rest = cursor.text().substr(cursor.at(), cursor.end() - cursor.at());
-  const bool has_minutes =
-      rest.size() >= 3 && (rest[0] == 'h' || rest[0] == 'H') && is_digit(rest[1]) &&
-      is_digit(rest[2]);
+  const bool has_minutes = rest.size() >= 3 && (rest[0] == 'h' || rest[0] == 'H') &&
+                           is_digit(rest[1]) && is_digit(rest[2]);
   if (!has_minutes) return {};
   const std::size_t start = cursor.at();
   const std::string_view word = cursor.take_bare();

@@ -40,8 +40,8 @@ void say_one(std::string& out, const Name& name) {
 
 bool can_stand_bare(std::string_view name) {
   const bool has_letter = std::any_of(name.begin(), name.end(), is_capital);
-  const bool has_mark = std::any_of(name.begin(), name.end(),
-                                    [](char c) { return is_digit(c) || c == '-'; });
+  const bool has_mark =
+      std::any_of(name.begin(), name.end(), [](char c) { return is_digit(c) || c == '-'; });
   return name.size() <= most_bare && has_letter && has_mark &&
          std::all_of(name.begin(), name.end(), is_bare);
 }

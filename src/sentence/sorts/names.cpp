@@ -45,8 +45,8 @@ bool read_bare(Cursor& cursor, Folding folding, std::string& name) {
   if (typed.empty()) return false;
   const std::string capitals = text::upper(typed);
   if (capitals.size() > most_bare) return cursor.refuse(start, Fault::bad_name);
-  const bool is_name = can_stand_bare(capitals) && (folding == Folding::to_capitals ||
-                                                    capitals == typed);
+  const bool is_name =
+      can_stand_bare(capitals) && (folding == Folding::to_capitals || capitals == typed);
   if (is_name) name = capitals;
   return is_name;
 }
@@ -188,8 +188,8 @@ bool read_scan(Cursor& cursor, std::string& digest) {
   for (char& c : typed) {
     if (c >= 'A' && c <= 'F') c = static_cast<char>(c - 'A' + 'a');
   }
-  const bool is_digest = typed.size() == digits &&
-                         typed.find_first_not_of("0123456789abcdef") == std::string::npos;
+  const bool is_digest =
+      typed.size() == digits && typed.find_first_not_of("0123456789abcdef") == std::string::npos;
   if (is_digest) digest = std::move(typed);
   return is_digest;
 }

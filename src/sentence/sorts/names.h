@@ -8,7 +8,8 @@
 
 namespace sentence {
 
-// A name stands bare only with at least one letter and a digit or hyphen, in capitals, digits, - and
+// A name stands bare only with at least one letter and a digit or hyphen, in capitals, digits, -
+// and
 // /, at most 24 characters. So no verb, number or day is ever a bare name.
 bool can_stand_bare(std::string_view name);
 // K7QXM-123: as a name it is written in quotes.
@@ -52,8 +53,9 @@ void say_entry(std::string& out, const logbook::EntryName& name);
 void say_scan(std::string& out, const std::string& digest);
 
 template <>
-inline constexpr Sort sort_of<std::string> =
-    Leaf<read_text, say_quoted>::sort("text", "\"manual 5-20\"", "quoted");
+inline constexpr Sort sort_of<std::string> = Leaf<read_text, say_quoted>::sort("text",
+                                                                               "\"manual 5-20\"",
+                                                                               "quoted");
 template <>
 inline constexpr Sort sort_of<logbook::Registration> =
     Leaf<read_registration, say_registration>::sort("registration", "ZZ-KIT", "bare | quoted");
@@ -70,8 +72,8 @@ template <>
 inline constexpr Sort sort_of<logbook::TaskName> =
     Leaf<read_task, say_task>::sort("task-name", "\"annual inspection\"", "bare | quoted");
 template <>
-inline constexpr Sort sort_of<logbook::PlaceName> = Leaf<read_place, say_place>::sort(
-    "place", "engine 1", "\"engine\" \"1\"…\"9\" | quoted");
+inline constexpr Sort sort_of<logbook::PlaceName> =
+    Leaf<read_place, say_place>::sort("place", "engine 1", "\"engine\" \"1\"…\"9\" | quoted");
 template <>
 inline constexpr Sort sort_of<logbook::MeterName> = Leaf<read_meter, say_meter>::sort(
     "meter", "collective",
@@ -80,19 +82,20 @@ template <>
 inline constexpr Sort sort_of<logbook::PersonName> =
     Leaf<read_person, say_person>::sort("person-name", "\"B. Quill\"", "quoted");
 template <>
-inline constexpr Sort sort_of<logbook::BaseName> =
-    Leaf<read_base, say_base>::sort("base-name", "\"North\"", "quoted");
+inline constexpr Sort sort_of<logbook::BaseName> = Leaf<read_base, say_base>::sort("base-name",
+                                                                                   "\"North\"",
+                                                                                   "quoted");
 template <>
 inline constexpr Sort sort_of<logbook::RecordName> =
     Leaf<read_record, say_record>::sort("record-name", "\"Marrow Point\"", "quoted");
 template <>
 inline constexpr Sort sort_of<logbook::EntryName> =
-    Leaf<read_entry, say_entry>::sort("entry-name", "K7QXM-123", "writer \"-\" whole");
+    Leaf<read_entry, say_entry>::sort("entry-name", "K7QXM-123", "base-letters \"-\" whole");
 
 // After the word serial a number is no other figure, so it needs no quotes.
 inline constexpr Sort plain_serial_sort = Leaf<read_plain_serial, say_plain_serial>::sort(
     "plain-serial", "5012", "bare | digits | quoted");
 inline constexpr Sort scan_digest_sort =
-    Leaf<read_scan, say_scan>::sort("scan-digest", "64 hexadecimal digits", "64 hexdigit");
+    Leaf<read_scan, say_scan>::sort("scan-digits", "64 hexadecimal digits", "64 hexdigit");
 
 }  // namespace sentence

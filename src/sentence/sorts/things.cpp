@@ -110,8 +110,7 @@ bool read_short_task_class(Cursor& cursor, void* task_class) {
   for (const auto& [class_, name] : cursor.known()->tasks) {
     candidates.push_back({name.text, class_, canonical(class_) + ' ' + canonical(name)});
   }
-  const bool is_taken =
-      take_only(cursor, candidates, declared::at<logbook::TaskClass>(task_class));
+  const bool is_taken = take_only(cursor, candidates, declared::at<logbook::TaskClass>(task_class));
   if (is_taken) cursor.go_to(start);
   return is_taken;
 }

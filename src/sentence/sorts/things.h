@@ -44,8 +44,8 @@ inline constexpr Sort sort_of<logbook::Model> = choice<logbook::Model>("model", 
 inline constexpr Option part_kind_options[] = {
     option<&logbook::PartKind::number>("part number {number}")};
 template <>
-inline constexpr Sort sort_of<logbook::PartKind> =
-    choice<logbook::PartKind>("part-kind", part_kind_options);
+inline constexpr Sort sort_of<logbook::PartKind> = choice<logbook::PartKind>("part-kind",
+                                                                             part_kind_options);
 
 inline constexpr Option thing_options[] = {
     alternative<logbook::Thing, logbook::Aircraft>("{aircraft}"),
@@ -65,11 +65,11 @@ template <>
 inline constexpr Sort sort_of<logbook::Scope> =
     with_short(choice<logbook::Scope>("scope", scope_options), read_short_scope);
 
-inline constexpr Word task_class_words[] = {
-    word(logbook::TaskClass::task, "task"), word(logbook::TaskClass::inspection, "inspection"),
-    word(logbook::TaskClass::service, "service"),
-    word(logbook::TaskClass::storage_step, "storage step"),
-    word(logbook::TaskClass::directive, "directive")};
+inline constexpr Word task_class_words[] = {word(logbook::TaskClass::task, "task"),
+                                            word(logbook::TaskClass::inspection, "inspection"),
+                                            word(logbook::TaskClass::service, "service"),
+                                            word(logbook::TaskClass::storage_step, "storage step"),
+                                            word(logbook::TaskClass::directive, "directive")};
 template <>
 inline constexpr Sort sort_of<logbook::TaskClass> =
     with_short(words<logbook::TaskClass>("task-class", task_class_words), read_short_task_class);

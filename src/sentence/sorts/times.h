@@ -21,16 +21,14 @@ void say_instant(std::string& out, const quantity::Instant& instant);
 void say_quarter(std::string& out, const quantity::Quarter& quarter);
 
 template <>
-inline constexpr Sort sort_of<quantity::Day> = Leaf<read_day, say_day>::sort(
-    "date", "2026-03-04", "4digit \"-\" 2digit \"-\" 2digit");
+inline constexpr Sort sort_of<quantity::Day> =
+    Leaf<read_day, say_day>::sort("date", "2026-03-04", "4digit \"-\" 2digit \"-\" 2digit");
 template <>
 inline constexpr Sort sort_of<quantity::ClockTime> = Leaf<read_clock_time, say_clock_time>::sort(
-    "time", "09:11-07:00",
-    "2digit \":\" 2digit ( \"Z\" | ( \"+\" | \"-\" ) 2digit \":\" 2digit )");
+    "time", "09:11-07:00", "2digit \":\" 2digit ( \"Z\" | ( \"+\" | \"-\" ) 2digit \":\" 2digit )");
 template <>
 inline constexpr Sort sort_of<quantity::Instant> = Leaf<read_instant, say_instant>::sort(
-    "instant", "2026-03-04T18:22:05Z",
-    "date \"T\" 2digit \":\" 2digit \":\" 2digit \"Z\"");
+    "instant", "2026-03-04T18:22:05Z", "date \"T\" 2digit \":\" 2digit \":\" 2digit \"Z\"");
 template <>
 inline constexpr Sort sort_of<quantity::Quarter> =
     Leaf<read_quarter, say_quarter>::sort("quarter", "2Q2018", "digit \"Q\" 4digit");
