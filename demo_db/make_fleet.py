@@ -13,7 +13,7 @@ import random
 
 # The short name of the book's writer and the number of its first entry after `new`, as
 # `timeworn new "Marrow Point" --for-tests --clock 2026-03-05T08:00:00Z --seed 7` gives them.
-WRITER = "WWWWW"
+WRITER = "0GHWF"
 FIRST_NUMBER = 2
 
 BEGIN = datetime.date(2025, 10, 1)
@@ -74,7 +74,7 @@ class Aircraft:
 
 
 kit = Aircraft("ZZ-KIT", "collective", 42187, 11316)
-twin = Aircraft("ZZ-TWN", "flight", 52100, 33420)
+twin = Aircraft("ZZ-TWN", '"flight"', 52100, 33420)
 
 
 def begin_people():
@@ -133,8 +133,8 @@ def begin_twin():
     say(f'{BEGIN} aircraft ZZ-TWN is model "Heron 2", serial 114, made 2008-06-30, '
         "first certificate 2008-08-11")
     say(f"{BEGIN} aircraft ZZ-TWN brings forward airframe {tenths(twin.hours)} h, 8120 landings, "
-        f'flight meter {tenths(twin.reading)}, basis "signed log 9 page 12"')
-    say(f"{BEGIN} aircraft ZZ-TWN counts airframe hours from flight meter")
+        f'"flight" meter {tenths(twin.reading)}, basis "signed log 9 page 12"')
+    say(f'{BEGIN} aircraft ZZ-TWN counts airframe hours from "flight" meter')
     for place in ("engine 1", "engine 2", '"propeller 1"', '"propeller 2"'):
         say(f"{BEGIN} aircraft ZZ-TWN has required place {place}")
     say(f"{BEGIN} engine TP-9 E-2001 brings forward 4870.3 h, 6011 starts, "

@@ -1,7 +1,7 @@
 #include "reckon/check.h"
 
 #include <algorithm>
-#include <set>
+#include <tuple>
 
 #include "command/book_view.h"
 #include "command/commands.h"
@@ -18,16 +18,35 @@ namespace {
 
 using report::BookFault;
 
+// In one order, whatever the order in which each way gives them.
+template <class Rows, class Key>
+Rows sorted(Rows rows, Key key) {
+  std::sort(rows.begin(), rows.end(),
+            [&](const auto& a, const auto& b) { return key(a) < key(b); });
+  return rows;
+}
+
+std::vector<logbook::RunningTotal> sorted_totals(std::vector<logbook::RunningTotal> totals) {
+  return sorted(std::move(totals), [](const logbook::RunningTotal& total) {
+    return std::tie(total.place, total.key, total.day);
+  });
+}
+
+std::vector<logbook::UseRow> sorted_uses(std::vector<logbook::UseRow> uses) {
+  return sorted(std::move(uses), [](const logbook::UseRow& use) {
+    return std::tie(use.place, use.key, use.day, use.order, use.entry);
+  });
+}
+
 // Three ways to each total: the fold here, the running totals kept, and SQL's own sum.
 void compare_totals(const store::Book& book, const logbook::DerivedUse& fold,
                     report::Checked& checked) {
-  const auto kept = book.running_totals(fold.aircraft);
-  if (kept != fold.totals) {
+  if (sorted_totals(book.running_totals(fold.aircraft)) != sorted_totals(fold.totals)) {
     checked.faults.push_back({"totals", "",
                               "The running totals of " + fold.aircraft +
                                   " are not those of its entries. Say timeworn rebuild."});
   }
-  if (book.uses(fold.aircraft) != fold.uses) {
+  if (sorted_uses(book.uses(fold.aircraft)) != sorted_uses(fold.uses)) {
     checked.faults.push_back({"uses", "",
                               "The use rows of " + fold.aircraft +
                                   " are not those of its entries. Say timeworn rebuild."});

@@ -25,7 +25,7 @@ bool is_amendment(const logbook::Fact& fact) {
 void check_future(const Said& said, Day today, Objections& objections) {
   if (said.day <= today) return;
   objections.push_back(refusal(CheckKind::in_the_future, "day"));
-  objections.back().day = today;
+  objections.back().day = said.day;
   objections.back().difference = Figure(said.day - today);
 }
 

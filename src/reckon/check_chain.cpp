@@ -71,11 +71,21 @@ void check_value(const logbook::Corrected& corrected, const StandingFact& fact,
 
 }  // namespace
 
+namespace {
+
+Objection unknown_entry(const logbook::EntryName& name, const char* slot) {
+  Objection objection = refusal(CheckKind::entry_unknown, slot);
+  objection.names.push_back(name.writer + "-" + std::to_string(name.number));
+  return objection;
+}
+
+}  // namespace
+
 const StandingFact* check_correction(const logbook::Corrected& corrected,
                                      const Standing& standing, Objections& objections) {
   const Named named = find_in_chains(standing, corrected.entry);
   if (named.chain == nullptr) {
-    objections.push_back(refusal(CheckKind::entry_unknown, "entry"));
+    objections.push_back(unknown_entry(corrected.entry, "entry"));
     return nullptr;
   }
   if (is_strike(named.entry())) {
@@ -136,7 +146,7 @@ void check_strike(const logbook::Struck& struck, const Standing& standing,
                   Objections& objections) {
   const Named named = find_in_chains(standing, struck.entry);
   if (named.chain == nullptr) {
-    objections.push_back(refusal(CheckKind::entry_unknown, "entry"));
+    objections.push_back(unknown_entry(struck.entry, "entry"));
     return;
   }
   const StandingFact* fact = standing_fact(standing, named.chain->root());
@@ -154,7 +164,7 @@ void check_replacement(const logbook::Said& said, const Standing& standing,
   if (!said.instead_of) return;
   const StandingFact* fact = find_named(standing, *said.instead_of);
   if (fact == nullptr) {
-    objections.push_back(refusal(CheckKind::entry_unknown, "instead_of"));
+    objections.push_back(unknown_entry(*said.instead_of, "instead_of"));
   } else if (fact->said->fact.index() != said.fact.index()) {
     objections.push_back(
         with_entry(refusal(CheckKind::correction_of_other_kind, "instead_of"), fact->root));

@@ -13,8 +13,8 @@ constexpr std::size_t bits_of_writer = 128;
 char letter_at(const logbook::WriterId& writer, std::size_t place) {
   std::size_t value = 0;
   for (std::size_t bit = place * 5; bit < place * 5 + 5; ++bit) {
-    const bool is_set =
-        bit < bits_of_writer && ((writer.bytes.at(bit / 8) >> (7 - bit % 8)) & 1U) != 0;
+    const unsigned byte = bit < bits_of_writer ? writer.bytes.at(bit / 8) : 0U;
+    const bool is_set = ((byte >> (7 - bit % 8)) & 1U) != 0;
     value = value * 2 + (is_set ? 1 : 0);
   }
   return letters[value];

@@ -164,7 +164,7 @@ MissingWords reviewed_words(const Missing& missing, const Aircraft& aircraft) {
   if (!missing.day) {
     return {fill("No review of directives and limitations is on record for {}.", {name}), example};
   }
-  return {fill("Directives of {} were last reviewed on {}, too long ago.",
+  return {fill("Directives of {} were last reviewed on {}.",
                {name, quantity::say_long(*missing.day)}),
           example};
 }

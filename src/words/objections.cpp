@@ -98,9 +98,15 @@ constexpr std::array sentences = {
               "Correct or strike those first."},
 };
 
-const Sentences& sentences_of(CheckKind kind) {
+// A flight entered late moves what was signed after it: then the flight is asked about, not the work.
+constexpr Sentences late_flight{CheckKind::stated_total_differs,
+                                "with this the {stated} stated in {entry} become {reckoned}",
+                                "Check the day of the flight and the stated total."};
+
+const Sentences& sentences_of(const Objection& objection) {
+  if (objection.kind == late_flight.kind && objection.slot == "hours") return late_flight;
   for (const Sentences& each : sentences) {
-    if (each.kind == kind) return each;
+    if (each.kind == objection.kind) return each;
   }
   EXPECT(!"every check has its sentences");
   return sentences.front();
@@ -165,11 +171,11 @@ std::string filled(std::string_view sentence, const Objection& objection) {
 }  // namespace
 
 std::string doubt_text(const Objection& objection) {
-  return filled(sentences_of(objection.kind).doubt, objection);
+  return filled(sentences_of(objection).doubt, objection);
 }
 
 std::string objection_text(const Objection& objection) {
-  const Sentences& both = sentences_of(objection.kind);
+  const Sentences& both = sentences_of(objection);
   return capital(filled(both.doubt, objection)) + ". " + filled(both.advice, objection);
 }
 

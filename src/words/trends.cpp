@@ -106,9 +106,13 @@ std::string trend_text(const Series& series, const Segment& segment) {
 
 std::vector<std::string> trend_notes(const Series& series, const Segment& segment) {
   std::vector<std::string> notes;
-  for (const auto& entry : segment.deciding) {
-    notes.push_back("Without the single reading " + entry_name(entry) +
+  if (segment.deciding.size() == 1) {
+    notes.push_back("Without the single reading " + entry_name(segment.deciding.front()) +
                     " the answer would be another one. Look at it first.");
+  } else if (!segment.deciding.empty()) {
+    notes.push_back("The answer hangs on few readings: without any one of " +
+                    std::to_string(segment.deciding.size()) + " of them, the first " +
+                    entry_name(segment.deciding.front()) + ", it would be another one.");
   }
   if (!series.is_correlation_stated) {
     notes.push_back("No serial correlation is stated for model " + series.engine.model.text +
