@@ -194,9 +194,9 @@ Meant plain_meaning(const Line& line, const std::vector<logbook::Entry>&,
     strict.today.reset();
     meant.read = sentence::read(line.text, strict);
     if (meant.read.said) return meant;
-    meant.day_was_left_out = true;
   }
   meant.read = sentence::read(line.text, reading);
+  meant.day_was_left_out = reading.today && meant.read.said && meant.read.said->day == *reading.today;
   return meant;
 }
 

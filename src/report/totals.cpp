@@ -89,7 +89,8 @@ std::vector<ThingTotal> totals_of(const reckon::Histories& histories, const logb
       {hours, histories.total(thing, hours, histories.now()).figure, false}};
   add_counts(histories, thing, false, totals);
   const Figure since_overhaul = histories.since_overhaul(thing, hours, histories.now()).figure;
-  if (!since_overhaul.is_unknown()) totals.push_back({hours, since_overhaul, true});
+  if (since_overhaul.is_unknown()) return totals;
+  totals.push_back({hours, since_overhaul, true});
   add_counts(histories, thing, true, totals);
   return totals;
 }

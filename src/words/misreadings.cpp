@@ -79,10 +79,20 @@ std::string_view sentence_for(const Misreading& wrong) {
   return wrong_of(wrong.fault);
 }
 
+// A figure as people would write it: 1.230 is 1.23. Anything else stays as it is.
+std::string shortest(std::string figure) {
+  const auto point = figure.find('.');
+  if (point == std::string::npos || figure.find_first_not_of("0123456789.-") != std::string::npos) {
+    return figure;
+  }
+  while (figure.size() > point + 2 && figure.back() == '0') figure.pop_back();
+  return figure;
+}
+
 std::string gap(const Misreading& wrong, std::string_view name) {
   if (name == "read") return text::visible_line(wrong.read);
-  if (name == "first") return wrong.first;
-  if (name == "second") return wrong.second;
+  if (name == "first") return shortest(wrong.first);
+  if (name == "second") return shortest(wrong.second);
   EXPECT(!"a gap has a known name");
   return {};
 }
