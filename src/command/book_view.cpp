@@ -26,9 +26,12 @@ const logbook::RecordBegins* begins(const std::vector<Entry>& entries) {
 // No beats not known, which beats yes.
 int harshness(reckon::Answer answer) {
   switch (answer) {
-    case reckon::Answer::yes: return 0;
-    case reckon::Answer::not_known: return 1;
-    case reckon::Answer::no: return 2;
+    case reckon::Answer::yes:
+      return 0;
+    case reckon::Answer::not_known:
+      return 1;
+    case reckon::Answer::no:
+      return 2;
   }
   return 2;
 }
@@ -38,7 +41,8 @@ reckon::Ready harsher(reckon::Ready a, reckon::Ready b) {
   if (harshness(a.answer) != harshness(b.answer)) {
     return harshness(a.answer) > harshness(b.answer) ? a : b;
   }
-  const bool b_allows_less = a.allowed_hours && b.allowed_hours && *b.allowed_hours < *a.allowed_hours;
+  const bool b_allows_less =
+      a.allowed_hours && b.allowed_hours && *b.allowed_hours < *a.allowed_hours;
   return b_allows_less ? b : a;
 }
 
@@ -56,9 +60,8 @@ bool are_all_heard(const std::vector<Entry>& entries, const logbook::WriterId& o
     const auto base = heard.find(entry.id.writer);
     if (base != heard.end() && entry.said) base->second = std::max(base->second, entry.said->day);
   }
-  return !last_flight || std::all_of(heard.begin(), heard.end(), [&](const auto& base) {
-    return base.second >= *last_flight;
-  });
+  return !last_flight || std::all_of(heard.begin(), heard.end(),
+                                     [&](const auto& base) { return base.second >= *last_flight; });
 }
 
 }  // namespace
@@ -88,9 +91,9 @@ reckon::Ready BookView::ready(const logbook::Aircraft& aircraft, const reckon::T
   reckon::Book book;
   book.review_days = settings.review_days;
   book.all_bases_heard = are_all_heard(entries, own, early->last_flight(aircraft));
-  reckon::Ready first = reckon::ready(*early, standing, aircraft, trip, book);
+  reckon::Ready first = reckon::ready(*early, standing, {aircraft, trip, book});
   if (!late) return first;
-  return harsher(std::move(first), reckon::ready(*late, standing, aircraft, trip, book));
+  return harsher(std::move(first), reckon::ready(*late, standing, {aircraft, trip, book}));
 }
 
 Settings settings_of(const std::vector<Entry>& entries) {

@@ -89,8 +89,8 @@ std::string head_text(const logbook::Entry& entry) {
 
 void take_heads(const BookView& view, report::Checked& checked) {
   for (std::size_t i = 0; i < view.entries.size(); ++i) {
-    const bool is_last = i + 1 == view.entries.size() ||
-                         view.entries[i + 1].id.writer != view.entries[i].id.writer;
+    const bool is_last =
+        i + 1 == view.entries.size() || view.entries[i + 1].id.writer != view.entries[i].id.writer;
     if (is_last) checked.heads.push_back(head_text(view.entries[i]));
   }
 }
@@ -119,13 +119,12 @@ ExitCode run(const Typed& typed, World& world) {
 
 }  // namespace
 
-const Command check_command{
-    "check",
-    "prove the chain, the figures and every entry",
-    "",
-    "  timeworn check\n"
-    "\nThe exit code is 1 if anything wants attention.\n",
-    {json_option},
-    run};
+const Command check_command{"check",
+                            "prove the chain, the figures and every entry",
+                            "",
+                            "  timeworn check\n"
+                            "\nThe exit code is 1 if anything wants attention.\n",
+                            {json_option},
+                            run};
 
 }  // namespace command

@@ -12,9 +12,9 @@ quantity::Day local_day(quantity::Instant instant) {
   const std::time_t seconds = instant.count();
   std::tm local{};
   EXPECT(localtime_r(&seconds, &local) != nullptr);
-  const auto day = quantity::make_day({local.tm_year + 1900,
-                                       static_cast<unsigned>(local.tm_mon + 1),
-                                       static_cast<unsigned>(local.tm_mday)});
+  const auto day =
+      quantity::make_day({local.tm_year + 1900, static_cast<unsigned>(local.tm_mon + 1),
+                          static_cast<unsigned>(local.tm_mday)});
   EXPECT(day.has_value());
   return *day;
 }

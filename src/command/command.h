@@ -16,12 +16,12 @@ namespace command {
 
 // Exit codes (docs/manual.md lists them with an example each).
 enum ExitCode : int {
-  done = 0,          // done, yes, nothing needs attention
-  attention = 1,     // done, and the answer needs attention; ready: no
+  done = 0,       // done, yes, nothing needs attention
+  attention = 1,  // done, and the answer needs attention; ready: no
   typed_wrongly = 2,
-  not_known = 3,     // ready: not known
-  refused = 65,      // nothing saved
-  no_such = 66,      // no such book or thing
+  not_known = 3,  // ready: not known
+  refused = 65,   // nothing saved
+  no_such = 66,   // no such book or thing
   our_fault = 70,
   cannot_create = 73,
   cannot_read_or_write = 74,
@@ -73,8 +73,8 @@ struct Command {
 
 // Options that mean the same everywhere.
 inline constexpr Option json_option{"--json", "", "answer as JSON"};
-inline constexpr Option as_of_option{"--as-of", "DAY",
-                                     "the state at the end of that day, with all that is known now"};
+inline constexpr Option as_of_option{
+    "--as-of", "DAY", "the state at the end of that day, with all that is known now"};
 inline constexpr Option known_option{"--known", "HORIZON",
                                      "count only entries inside it: \"K7QXM-130 M2ABC-88\""};
 inline constexpr Option known_on_option{

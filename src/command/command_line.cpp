@@ -42,9 +42,9 @@ std::vector<std::string> command_names() {
 ExitCode unknown_command(const std::string& word, World& world) {
   const std::string near = nearest_of(word, command_names());
   return say_misuse("There is no command \"" + word + "\".",
-                    near.empty() ? "Say timeworn help for the list."
-                                 : "Did you mean the command " + near + "? Say timeworn help " +
-                                       near + ".",
+                    near.empty()
+                        ? "Say timeworn help for the list."
+                        : "Did you mean the command " + near + "? Say timeworn help " + near + ".",
                     world);
 }
 

@@ -4,8 +4,7 @@ namespace command {
 
 namespace {
 
-const Command* const recording[] = {&say_command, &read_command, &correct_command,
-                                    &strike_command};
+const Command* const recording[] = {&say_command, &read_command, &correct_command, &strike_command};
 const Command* const asking[] = {&ready_command, &due_command,     &lives_command,
                                  &trend_command, &history_command, &why_command};
 const Command* const caring[] = {&new_command, &check_command, &rebuild_command};

@@ -16,7 +16,7 @@ const logbook::Said* standing_value(const logbook::Entry& entry) {
 }
 
 struct Correction {
-  std::string name;     // K7QXM-123
+  std::string name;  // K7QXM-123
   std::string because;
   std::string clauses;
 };

@@ -70,8 +70,7 @@ void put_derived(const std::vector<logbook::Entry>& all, const std::vector<logbo
   }
 }
 
-void put_all_derived(const std::vector<logbook::Entry>& all, quantity::Day today,
-                     store::Pen& pen) {
+void put_all_derived(const std::vector<logbook::Entry>& all, quantity::Day today, store::Pen& pen) {
   const reckon::Standing standing = reckon::standing(all, today);
   const reckon::Histories histories(standing, today, reckon::Ambiguous::early);
   for (const logbook::Thing& thing : histories.things()) {

@@ -8,8 +8,8 @@
 
 namespace command {
 
-// Works out the use of every aircraft that the fresh entries touch and hands it to the pen. The whole
-// use of such an aircraft is replaced from its first day that can have changed.
+// Works out the use of every aircraft that the fresh entries touch and hands it to the pen. The
+// whole use of such an aircraft is replaced from its first day that can have changed.
 void put_derived(const std::vector<logbook::Entry>& all, const std::vector<logbook::Entry>& fresh,
                  quantity::Day today, store::Pen& pen);
 // The same for every aircraft, from the beginning.

@@ -20,9 +20,9 @@ std::optional<Unanswerable> read_within(const std::string& text, reckon::Soon& s
   } else if (!unit.empty() && whole.is_read()) {
     soon.count = quantity::whole_cycles(whole.value());
   } else {
-    return Unanswerable{"\"" + text + "\" is no distance. Write \"25 h\", \"30 days\" or " +
-                            "\"10 landings\".",
-                        typed_wrongly};
+    return Unanswerable{
+        "\"" + text + "\" is no distance. Write \"25 h\", \"30 days\" or " + "\"10 landings\".",
+        typed_wrongly};
   }
   return std::nullopt;
 }

@@ -73,10 +73,9 @@ bool is_accepted(const reckon::Objection& objection, const Said& said) {
   if (objection.severity == reckon::Severity::impossible) return false;
   const std::string doubt = words::doubt_text(objection);
   const auto& although = carrier(said).although;
-  return std::any_of(although.begin(), although.end(),
-                     [&](const logbook::AcceptedDoubt& accepted) {
-                       return accepted.doubt == doubt;
-                     });
+  return std::any_of(although.begin(), although.end(), [&](const logbook::AcceptedDoubt& accepted) {
+    return accepted.doubt == doubt;
+  });
 }
 
 void leave_out_accepted(Taken& taken) {
@@ -131,8 +130,9 @@ std::string unclear_text(const std::vector<store::UnclearName>& unclear) {
   std::string text;
   for (const store::UnclearName& one : unclear) {
     const std::string name = one.name.writer + "-" + std::to_string(one.name.number);
-    text += one.meant.empty() ? "There is no entry " + name + ". timeworn history shows the names.\n"
-                              : "Entry " + name + " can mean two entries. Write more of its name.\n";
+    text += one.meant.empty()
+                ? "There is no entry " + name + ". timeworn history shows the names.\n"
+                : "Entry " + name + " can mean two entries. Write more of its name.\n";
   }
   return text;
 }
@@ -180,7 +180,8 @@ ExitCode say_receipt(std::vector<logbook::Entry> all, report::Saved saved, const
                      World& world) {
   saved.today = world.today;
   const auto view = view_of(std::move(all), world.today, world.today);
-  say_answer(report::receipt(view->histories(), view->standing, saved, view->sheet()), typed, world);
+  say_answer(report::receipt(view->histories(), view->standing, saved, view->sheet()), typed,
+             world);
   return done;  // writing commands give 0 when saved
 }
 
@@ -196,7 +197,8 @@ Meant plain_meaning(const Line& line, const std::vector<logbook::Entry>&,
     if (meant.read.said) return meant;
   }
   meant.read = sentence::read(line.text, reading);
-  meant.day_was_left_out = reading.today && meant.read.said && meant.read.said->day == *reading.today;
+  meant.day_was_left_out =
+      reading.today && meant.read.said && meant.read.said->day == *reading.today;
   return meant;
 }
 
@@ -222,7 +224,7 @@ ExitCode enter(const Entering& entering, const Typed& typed, World& world) {
   pen.commit();
   if (book.began_a_new_writer()) {
     saved.notices.emplace_back(
-        "This book is a copy or was restored: from here on it has a writer of its own.");
+        "This book is a copy or was restored: from here on its entries have a name of their own.");
   }
   return say_receipt(std::move(all), std::move(saved), typed, world);
 }

@@ -1,5 +1,6 @@
-// command/enter.h: the spine of every writing command. Typed words become facts once; under the write
-// lock they are checked against the record, appended, read back and committed; then the receipt.
+// command/enter.h: the spine of every writing command. Typed words become facts once; under the
+// write lock they are checked against the record, appended, read back and committed; then the
+// receipt.
 #pragma once
 
 #include <optional>
@@ -22,7 +23,7 @@ struct Line {
 // Gives the fact, or a sentence that says why not.
 struct Meant {
   sentence::Read read;
-  std::string refusal;           // set: the line cannot be meant, whatever its words
+  std::string refusal;  // set: the line cannot be meant, whatever its words
   bool day_was_left_out = false;
 };
 using Meaning = Meant (*)(const Line& line, const std::vector<logbook::Entry>& entries,

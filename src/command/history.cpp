@@ -1,9 +1,8 @@
-#include "report/history_list.h"
-
 #include <algorithm>
 
 #include "command/book_view.h"
 #include "command/commands.h"
+#include "report/history_list.h"
 #include "sentence/sentence.h"
 #include "words/words.h"
 
@@ -57,21 +56,20 @@ ExitCode run(const Typed& typed, World& world) {
   const auto found = find_thing(view, typed.joined());
   if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
   const auto& thing = std::get<logbook::Thing>(found);
-  return say_answer(report::history_list(view.histories(), view.standing,
-                                         entries_about(view, thing), words::thing_name(thing),
-                                         view.sheet()),
-                    typed, world);
+  return say_answer(
+      report::history_list(view.histories(), view.standing,
+                           {words::thing_name(thing), entries_about(view, thing)}, view.sheet()),
+      typed, world);
 }
 
 }  // namespace
 
-const Command history_command{
-    "history",
-    "every entry about one thing, corrections shown",
-    "AIRCRAFT|ENGINE|PART",
-    "  timeworn history ZZ-KIT\n"
-    "  timeworn history 'part PN-4411 B-88'\n",
-    {as_of_option, known_option, known_on_option, json_option},
-    run};
+const Command history_command{"history",
+                              "every entry about one thing, corrections shown",
+                              "AIRCRAFT|ENGINE|PART",
+                              "  timeworn history ZZ-KIT\n"
+                              "  timeworn history 'part PN-4411 B-88'\n",
+                              {as_of_option, known_option, known_on_option, json_option},
+                              run};
 
 }  // namespace command

@@ -35,20 +35,18 @@ ExitCode run(const Typed& typed, World& world) {
     title = words::thing_name(thing);
     items = only_about(std::move(items), thing);
   }
-  return say_answer(report::lives_list(view.histories(), title, items, view.sheet()), typed,
-                    world);
+  return say_answer(report::lives_list(view.histories(), title, items, view.sheet()), typed, world);
 }
 
 }  // namespace
 
-const Command lives_command{
-    "lives",
-    "limit, used and left of every limited part",
-    "[AIRCRAFT|PART]",
-    "  timeworn lives ZZ-KIT\n"
-    "  timeworn lives 'part PN-4411 B-88'\n"
-    "  timeworn lives --as-of 2026-03-04 --json\n",
-    {as_of_option, known_option, known_on_option, json_option},
-    run};
+const Command lives_command{"lives",
+                            "limit, used and left of every limited part",
+                            "[AIRCRAFT|PART]",
+                            "  timeworn lives ZZ-KIT\n"
+                            "  timeworn lives 'part PN-4411 B-88'\n"
+                            "  timeworn lives --as-of 2026-03-04 --json\n",
+                            {as_of_option, known_option, known_on_option, json_option},
+                            run};
 
 }  // namespace command

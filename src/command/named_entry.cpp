@@ -57,7 +57,7 @@ NamedEntry entry_named(const std::vector<Entry>& entries, const std::string& nam
     if (!sentence::say_writer(entry.id.writer).starts_with(writer)) continue;
     if (found.entry != nullptr) {
       found.entry = nullptr;
-      found.refusal = "\"" + name + "\" can mean two entries. Write more of the writer's name.";
+      found.refusal = "\"" + name + "\" can mean two entries. Write more letters of it.";
       return found;
     }
     found = named(entry);

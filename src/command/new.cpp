@@ -23,8 +23,9 @@ void take_test_options(const Typed& typed, World& world, logbook::RecordBegins& 
   const auto clock = quantity::read_instant(typed.text("--clock").value_or(""));
   const auto seed = quantity::read_whole(typed.text("--seed").value_or("1"));
   if (!clock.is_read() || !seed.is_read()) {
-    wrong = "A record for tests needs --clock, like --clock 2026-03-05T08:00:00Z, and a whole "
-            "number for --seed.";
+    wrong =
+        "A record for tests needs --clock, like --clock 2026-03-05T08:00:00Z, and a whole "
+        "number for --seed.";
     return;
   }
   record.clock = clock.value();

@@ -1,9 +1,8 @@
-#include "report/ready_answer.h"
-
 #include <ostream>
 
 #include "command/book_view.h"
 #include "command/commands.h"
+#include "report/ready_answer.h"
 
 namespace command {
 
@@ -63,8 +62,8 @@ std::optional<Unanswerable> read_trip(const Typed& typed, const BookView& view,
                                       const logbook::Aircraft& aircraft, reckon::Trip& trip) {
   if (auto wrong = read_hours_and_day(typed, trip)) return wrong;
   if (trip.by && *trip.by < view.as_of) {
-    return Unanswerable{"The trip cannot end on " + quantity::say(*trip.by) +
-                            ": that is before " + quantity::say(view.as_of) + ".",
+    return Unanswerable{"The trip cannot end on " + quantity::say(*trip.by) + ": that is before " +
+                            quantity::say(view.as_of) + ".",
                         typed_wrongly};
   }
   if (auto wrong = read_count(typed, "--starts", trip.starts)) return wrong;
@@ -75,9 +74,12 @@ std::optional<Unanswerable> read_trip(const Typed& typed, const BookView& view,
 
 ExitCode exit_code(reckon::Answer answer) {
   switch (answer) {
-    case reckon::Answer::yes: return done;
-    case reckon::Answer::no: return attention;
-    case reckon::Answer::not_known: return not_known;
+    case reckon::Answer::yes:
+      return done;
+    case reckon::Answer::no:
+      return attention;
+    case reckon::Answer::not_known:
+      return not_known;
   }
   return our_fault;
 }
@@ -92,9 +94,9 @@ ExitCode run(const Typed& typed, World& world) {
   reckon::Trip trip;
   if (auto wrong = read_trip(typed, view, aircraft, trip)) return say_unanswerable(*wrong, world);
   const reckon::Ready ready = view.ready(aircraft, trip);
-  say_answer(report::ready_answer(view.histories(), {aircraft, trip, view.as_of}, ready,
-                                  view.sheet()),
-             typed, world);
+  say_answer(
+      report::ready_answer(view.histories(), {aircraft, trip, view.as_of}, ready, view.sheet()),
+      typed, world);
   return exit_code(ready.answer);
 }
 

@@ -24,12 +24,8 @@ ExitCode run(const Typed&, World& world) {
 
 }  // namespace
 
-const Command rebuild_command{
-    "rebuild",
-    "work out all derived figures anew from the entries",
-    "",
-    "  timeworn rebuild\n",
-    {},
-    run};
+const Command rebuild_command{"rebuild", "work out all derived figures anew from the entries",
+                              "",        "  timeworn rebuild\n",
+                              {},        run};
 
 }  // namespace command

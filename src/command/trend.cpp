@@ -31,8 +31,8 @@ ExitCode run(const Typed& typed, World& world) {
     title = words::thing_name(thing);
     std::erase_if(all, [&](const Series& one) { return !is_of(one, thing, view.histories()); });
   }
-  return say_answer(
-      report::engine_trend(all, title, typed.has("--readings"), view.sheet()), typed, world);
+  return say_answer(report::engine_trend(all, title, typed.has("--readings"), view.sheet()), typed,
+                    world);
 }
 
 }  // namespace

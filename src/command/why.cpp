@@ -52,13 +52,12 @@ ExitCode run(const Typed& typed, World& world) {
 
 }  // namespace
 
-const Command why_command{
-    "why",
-    "how a figure was worked out, entry by entry",
-    "PART|TASK",
-    "  timeworn why 'disc T1-77'\n"
-    "  timeworn why '100-hour inspection'\n",
-    {as_of_option, known_option, known_on_option, json_option},
-    run};
+const Command why_command{"why",
+                          "how a figure was worked out, entry by entry",
+                          "PART|TASK",
+                          "  timeworn why 'disc T1-77'\n"
+                          "  timeworn why '100-hour inspection'\n",
+                          {as_of_option, known_option, known_on_option, json_option},
+                          run};
 
 }  // namespace command

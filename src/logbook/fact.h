@@ -47,13 +47,13 @@ struct Struck {
   bool operator==(const Struck&) const = default;
 };
 
-using Fact = std::variant<RecordBegins, BaseJoins, PersonHolds, PersonEnds,                //
-                          AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,           //
-                          CountsHours, MeterChanged, MeterLost,                            //
-                          CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,       //
-                          TemperatureLimit, TrendSettings, Plan, Reviewed,                 //
-                          Flew, Ran, Tried, Unaccounted,                                   //
-                          Started, Reading, EngineEvent,                                   //
+using Fact = std::variant<RecordBegins, BaseJoins, PersonHolds, PersonEnds,           //
+                          AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,      //
+                          CountsHours, MeterChanged, MeterLost,                       //
+                          CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,  //
+                          TemperatureLimit, TrendSettings, Plan, Reviewed,            //
+                          Flew, Ran, Tried, Unaccounted,                              //
+                          Started, Reading, EngineEvent,                              //
                           Done, Fitted, Removed, Overhauled, Corrected, Struck>;
 
 // although "2.3 h are missing before this flight" because "ferry by the seller".
@@ -77,7 +77,7 @@ struct Said {
   Fact fact;
   std::optional<EntryName> instead_of;  // a definition that replaces one; without it, it adds
   std::optional<std::string> paper;
-  std::optional<PersonName> by;  // Done holds its own
+  std::optional<PersonName> by;     // Done holds its own
   std::optional<std::string> scan;  // 64 hex digits
   std::optional<FromRow> from;
   std::optional<std::string> remark;

@@ -17,10 +17,10 @@ enum class DayKind { local_day, utc_day };
 struct RecordBegins {
   RecordName name;
   std::int64_t language = 1;
-  std::optional<DayKind> deferrals;               // absent: local day
-  std::optional<quantity::TenthsRule> tenths;     // absent: half up
-  std::optional<std::int64_t> review_days;        // absent: 30
-  bool for_tests = false;                         // the clock and the seed need it
+  std::optional<DayKind> deferrals;            // absent: local day
+  std::optional<quantity::TenthsRule> tenths;  // absent: half up
+  std::optional<std::int64_t> review_days;     // absent: 30
+  bool for_tests = false;                      // the clock and the seed need it
   std::optional<quantity::Instant> clock;
   std::optional<std::int64_t> seed;
   bool operator==(const RecordBegins&) const = default;

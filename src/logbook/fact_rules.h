@@ -119,7 +119,8 @@ struct TrendSettings {
   bool operator==(const TrendSettings&) const = default;
 };
 
-// aircraft ZZ-KIT plans 25.0 h a month, from 2026-05-01, to 2026-09-30. / plans 110.0 h in 299 days.
+// aircraft ZZ-KIT plans 25.0 h a month, from 2026-05-01, to 2026-09-30. / plans 110.0 h in 299
+// days.
 enum class Per { day, week, month, year };
 struct Rate {
   quantity::Hours hours;

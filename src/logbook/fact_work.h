@@ -31,8 +31,8 @@ struct Done {
   bool after_the_last_flight = false;
   bool operator==(const Done&) const = default;
 };
-// part PN-4411 B-91 fitted to aircraft ZZ-KIT "main rotor blade 1", airframe 4323.3 h, with 2159.0 h
-// since new, paper "…".
+// part PN-4411 B-91 fitted to aircraft ZZ-KIT "main rotor blade 1", airframe 4323.3 h, with 2159.0
+// h since new, paper "…".
 struct Fitted {
   Thing thing;  // engine or part
   Thing host;

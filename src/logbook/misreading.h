@@ -8,24 +8,24 @@
 namespace logbook {
 
 enum class Fault {
-  unknown_kind,       // no sentence begins like this
-  unknown_word,       // not known at this place
-  missing,            // a clause or word that the kind needs
-  said_twice,         // a clause that may stand once
-  day_missing,        // outside a terminal every sentence carries its day
-  bad_quote,          // an unbalanced quote
-  bad_name,           // a name that looks like a date, number or time, or is too long
-  bad_character,      // a control character, or bytes that are no UTF-8
-  too_long,           // more than 4,096 bytes
-  two_sentences,      // one sentence a line
+  unknown_kind,   // no sentence begins like this
+  unknown_word,   // not known at this place
+  missing,        // a clause or word that the kind needs
+  said_twice,     // a clause that may stand once
+  day_missing,    // outside a terminal every sentence carries its day
+  bad_quote,      // an unbalanced quote
+  bad_name,       // a name that looks like a date, number or time, or is too long
+  bad_character,  // a control character, or bytes that are no UTF-8
+  too_long,       // more than 4,096 bytes
+  two_sentences,  // one sentence a line
   not_a_number,
-  two_readings,       // first and second hold the readings
-  not_exact,          // first and second hold the neighbours
+  two_readings,  // first and second hold the readings
+  not_exact,     // first and second hold the neighbours
   not_whole,
   out_of_range,
   no_such_day,
   ambiguous_day,
-  two_things,         // a bare name that more than one thing has
+  two_things,  // a bare name that more than one thing has
 };
 
 // One misreading. from and to are byte offsets into the text as typed.

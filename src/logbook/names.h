@@ -17,16 +17,16 @@ struct Name {
   bool operator==(const Name&) const = default;
 };
 
-using Registration = Name<struct RegistrationTag>;    // ZZ-KIT
-using ModelName = Name<struct ModelTag>;              // TS-40, "Larkwing 5"
-using Serial = Name<struct SerialTag>;                // E-1001
-using PartNumber = Name<struct PartNumberTag>;        // PN-4411
-using TaskName = Name<struct TaskTag>;                // "annual inspection", D-26-04
-using PlaceName = Name<struct PlaceTag>;              // engine 1, "main rotor blade 1"
-using PersonName = Name<struct PersonTag>;            // "B. Quill"
-using BaseName = Name<struct BaseTag>;                // "North"
-using RecordName = Name<struct RecordTag>;            // "Marrow Point"
-using MeterName = Name<struct MeterTag>;              // collective, engine-run, "hoist"
+using Registration = Name<struct RegistrationTag>;  // ZZ-KIT
+using ModelName = Name<struct ModelTag>;            // TS-40, "Larkwing 5"
+using Serial = Name<struct SerialTag>;              // E-1001
+using PartNumber = Name<struct PartNumberTag>;      // PN-4411
+using TaskName = Name<struct TaskTag>;              // "annual inspection", D-26-04
+using PlaceName = Name<struct PlaceTag>;            // engine 1, "main rotor blade 1"
+using PersonName = Name<struct PersonTag>;          // "B. Quill"
+using BaseName = Name<struct BaseTag>;              // "North"
+using RecordName = Name<struct RecordTag>;          // "Marrow Point"
+using MeterName = Name<struct MeterTag>;            // collective, engine-run, "hoist"
 
 // What has a history of its own. Engine = model + serial, part = part number + serial.
 struct Aircraft {

@@ -1,4 +1,5 @@
-// logbook/trouble.h: what can be wrong with a book on disk, as plain data, so that words can say it.
+// logbook/trouble.h: what can be wrong with a book on disk, as plain data, so that words can say
+// it.
 #pragma once
 
 #include <string>

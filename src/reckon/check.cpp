@@ -44,7 +44,7 @@ struct Checker::Inside {
   std::vector<const Entry*> added;
   std::size_t added_in_ground = 0;
   std::shared_ptr<Ground> ground;
-  std::shared_ptr<Ground> ground_of_scene;   // its facts are kept in the scene
+  std::shared_ptr<Ground> ground_of_scene;  // its facts are kept in the scene
   std::shared_ptr<Ground> ground_of_totals;
   std::unique_ptr<CheckScene> scene;
 
@@ -116,8 +116,7 @@ std::vector<Objection> Checker::objections(const Said& said) {
     check_strike(*struck, inside_->newest(), objections);
     return objections;
   }
-  const Objections more =
-      inside_->check_corrected(std::get<logbook::Corrected>(said.fact));
+  const Objections more = inside_->check_corrected(std::get<logbook::Corrected>(said.fact));
   objections.insert(objections.end(), more.begin(), more.end());
   return objections;
 }

@@ -81,22 +81,21 @@ Objection unknown_entry(const logbook::EntryName& name, const char* slot) {
 
 }  // namespace
 
-const StandingFact* check_correction(const logbook::Corrected& corrected,
-                                     const Standing& standing, Objections& objections) {
+const StandingFact* check_correction(const logbook::Corrected& corrected, const Standing& standing,
+                                     Objections& objections) {
   const Named named = find_in_chains(standing, corrected.entry);
   if (named.chain == nullptr) {
     objections.push_back(unknown_entry(corrected.entry, "entry"));
     return nullptr;
   }
   if (is_strike(named.entry())) {
-    objections.push_back(with_entry(refusal(CheckKind::correction_of_other_kind, "entry"),
-                                    named.entry().id));
+    objections.push_back(
+        with_entry(refusal(CheckKind::correction_of_other_kind, "entry"), named.entry().id));
     return nullptr;
   }
   const StandingFact* fact = standing_fact(standing, named.chain->root());
   if (fact == nullptr || is_struck(*named.chain, named.link)) {
-    objections.push_back(
-        with_entry(refusal(CheckKind::already_struck, "entry"), named.entry().id));
+    objections.push_back(with_entry(refusal(CheckKind::already_struck, "entry"), named.entry().id));
     return nullptr;
   }
   if (fact->chain.back() != named.entry().id) {
@@ -117,9 +116,8 @@ struct RestsOn {
 
   bool by_name() const {
     if (!other.said->instead_of) return false;
-    return std::any_of(base.chain.begin(), base.chain.end(), [&](const EntryId& id) {
-      return is_named(*other.said->instead_of, id);
-    });
+    return std::any_of(base.chain.begin(), base.chain.end(),
+                       [&](const EntryId& id) { return is_named(*other.said->instead_of, id); });
   }
   bool by_removal() const {
     const auto* fitted = std::get_if<logbook::Fitted>(&base.said->fact);
@@ -142,8 +140,7 @@ void check_referred(const StandingFact& base, const Standing& standing, Objectio
 
 }  // namespace
 
-void check_strike(const logbook::Struck& struck, const Standing& standing,
-                  Objections& objections) {
+void check_strike(const logbook::Struck& struck, const Standing& standing, Objections& objections) {
   const Named named = find_in_chains(standing, struck.entry);
   if (named.chain == nullptr) {
     objections.push_back(unknown_entry(struck.entry, "entry"));
@@ -152,8 +149,7 @@ void check_strike(const logbook::Struck& struck, const Standing& standing,
   const StandingFact* fact = standing_fact(standing, named.chain->root());
   const bool is_undone = is_strike(named.entry());
   if (is_struck(*named.chain, named.link) || (fact == nullptr && !is_undone)) {
-    objections.push_back(
-        with_entry(refusal(CheckKind::already_struck, "entry"), named.entry().id));
+    objections.push_back(with_entry(refusal(CheckKind::already_struck, "entry"), named.entry().id));
     return;
   }
   if (named.link == 0 && fact != nullptr) check_referred(*fact, standing, objections);

@@ -8,12 +8,10 @@
 namespace reckon {
 
 // The standing fact that the correction would take the place of; null with an objection.
-const StandingFact* check_correction(const logbook::Corrected& corrected,
-                                     const Standing& standing, Objections& objections);
-void check_strike(const logbook::Struck& struck, const Standing& standing,
-                  Objections& objections);
+const StandingFact* check_correction(const logbook::Corrected& corrected, const Standing& standing,
+                                     Objections& objections);
+void check_strike(const logbook::Struck& struck, const Standing& standing, Objections& objections);
 // "instead of" names a standing definition of the same kind.
-void check_replacement(const logbook::Said& said, const Standing& standing,
-                       Objections& objections);
+void check_replacement(const logbook::Said& said, const Standing& standing, Objections& objections);
 
 }  // namespace reckon

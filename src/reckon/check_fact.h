@@ -1,4 +1,5 @@
-// reckon/check_fact.h: what every check is given: a fact in its place among all facts of the record.
+// reckon/check_fact.h: what every check is given: a fact in its place among all facts of the
+// record.
 #pragma once
 
 #include <tuple>
@@ -44,9 +45,7 @@ inline Figure hours_figure(quantity::Hours hours) { return {quantity::service_ho
 inline Figure reading_figure(quantity::HourMeter reading) {
   return hours_figure(reading - quantity::HourMeter{});
 }
-inline Figure apart(const Figure& a, const Figure& b) {
-  return a.compare(b) < 0 ? b - a : a - b;
-}
+inline Figure apart(const Figure& a, const Figure& b) { return a.compare(b) < 0 ? b - a : a - b; }
 // Two figures of one unit, and how far they are apart.
 inline Objection with_figures(Objection objection, const Figure& stated, const Figure& reckoned) {
   objection.stated = stated;

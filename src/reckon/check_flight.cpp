@@ -22,9 +22,8 @@ Cycles sum_of(const std::vector<logbook::CountAt>& counts, CounterKind kind) {
   return sum;
 }
 bool says(const std::vector<logbook::CountAt>& counts, CounterKind kind) {
-  return std::any_of(counts.begin(), counts.end(), [&](const logbook::CountAt& at) {
-    return at.count.counter.kind == kind;
-  });
+  return std::any_of(counts.begin(), counts.end(),
+                     [&](const logbook::CountAt& at) { return at.count.counter.kind == kind; });
 }
 
 // These run on the ground too, so they are compared with hours only when the record names them.
@@ -96,9 +95,9 @@ void check_times(const logbook::Flew& flew, Day day, Objections& objections) {
       objections.begin(), objections.end(),
       [](const Objection& each) { return each.kind == CheckKind::minutes_as_decimals; });
   if (is_minutes && is_known) return;
-  objections.push_back(hours_differ(
-      is_minutes ? CheckKind::minutes_as_decimals : CheckKind::hours_against_clock, flew.hours,
-      by_clock));
+  objections.push_back(
+      hours_differ(is_minutes ? CheckKind::minutes_as_decimals : CheckKind::hours_against_clock,
+                   flew.hours, by_clock));
 }
 
 // Block times hold the flight and the ground on both sides of it, so they are never shorter.
@@ -155,10 +154,8 @@ std::vector<logbook::Count> plain_counts(const logbook::Flew& flew) {
   return counts;
 }
 
-void check(const logbook::Flew& flew, Day day, const AircraftKind& kind,
-           Objections& objections) {
-  const logbook::MeterRun* run =
-      flew.by_clock ? nullptr : compared_run(flew.meters, kind.source);
+void check(const logbook::Flew& flew, Day day, const AircraftKind& kind, Objections& objections) {
+  const logbook::MeterRun* run = flew.by_clock ? nullptr : compared_run(flew.meters, kind.source);
   if (run != nullptr) check_meter(flew, *run, objections);
   if (!flew.since) check_times(flew, day, objections);
   if (!flew.since) check_blocks(flew, day, objections);

@@ -1,5 +1,6 @@
-// reckon/check_hours.h: when two ways to the same hours agree. MeterChecks show tenths or hundredths and
-// clocks show minutes, so figures of different fineness may lie a little apart and both be right.
+// reckon/check_hours.h: when two ways to the same hours agree. MeterChecks show tenths or
+// hundredths and clocks show minutes, so figures of different fineness may lie a little apart and
+// both be right.
 #pragma once
 
 #include <optional>

@@ -36,8 +36,7 @@ void CheckIndex::check(const Placed& placed, Against against, Objections& object
   if (!aircraft) return;
   static const UseChecks none;
   const UseChecks* uses = uses_of(*aircraft);
-  (uses != nullptr ? *uses : none)
-      .check(placed, against, names_.is_twin(*aircraft), objections);
+  (uses != nullptr ? *uses : none).check(placed, against, names_.is_twin(*aircraft), objections);
 }
 
 Placed placed(const StandingFact& fact) { return {fact.said, fact.root, fact.written}; }

@@ -59,8 +59,8 @@ void LateChecks::check(const logbook::Aircraft& aircraft, Day day, quantity::Ser
     if (day >= total.day || moved.compare(total.stated) <= 0) continue;
     if (agree_as_totals(total.stated, moved)) continue;
     if (entries.empty()) {
-      objections.push_back(with_figures(doubt(CheckKind::stated_total_differs, "hours"),
-                                        total.stated, moved));
+      objections.push_back(
+          with_figures(doubt(CheckKind::stated_total_differs, "hours"), total.stated, moved));
       objections.back().day = total.day;
     }
     entries.push_back(total.entry);

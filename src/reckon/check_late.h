@@ -1,5 +1,6 @@
 // reckon/check_late.h: totals that were signed further on in the history. A flight entered late
-// before one of them moves it; where the signed total then lies below the flights, it is asked about.
+// before one of them moves it; where the signed total then lies below the flights, it is asked
+// about.
 #pragma once
 
 #include <map>

@@ -19,8 +19,8 @@ constexpr int run_after_change_rank = 3;
 
 bool comes_first(const MeterMark& a, const MeterMark& b) {
   const auto key = [](const MeterMark& mark) {
-    return std::tuple(mark.fact.said->day.count(), mark.rank, mark.begin.count(),
-                      mark.end.count(), mark.fact.written);
+    return std::tuple(mark.fact.said->day.count(), mark.rank, mark.begin.count(), mark.end.count(),
+                      mark.fact.written);
   };
   return key(a) < key(b);
 }
@@ -42,8 +42,8 @@ struct MarksOf {
   }
   void operator()(const logbook::BringsForward& fact) {
     for (const logbook::MeterReading& reading : fact.meters) {
-      marks.push_back({reading.meter,
-                       {placed, brought_forward_rank, reading.reading, reading.reading, false}});
+      marks.push_back(
+          {reading.meter, {placed, brought_forward_rank, reading.reading, reading.reading, false}});
     }
   }
   template <class Other>
@@ -90,8 +90,8 @@ struct Unmetered {
   Hours hours;
   std::int64_t uses = 0;
 };
-Unmetered unmetered_between(const MeterMark& before, const MeterMark& mark,
-                            const MeterName& meter, const std::vector<Placed>& uses) {
+Unmetered unmetered_between(const MeterMark& before, const MeterMark& mark, const MeterName& meter,
+                            const std::vector<Placed>& uses) {
   Unmetered unmetered;
   for (auto at = std::upper_bound(uses.begin(), uses.end(), before.fact); at != uses.end(); ++at) {
     if (!(*at < mark.fact)) break;
@@ -112,8 +112,7 @@ struct Between {
 Hours missing_before(const Between& between, const MeterMark& before) {
   const Hours gap = between.mark.begin - before.end;
   if (gap <= Hours{}) return gap;
-  const Unmetered unmetered =
-      unmetered_between(before, between.mark, between.meter, between.uses);
+  const Unmetered unmetered = unmetered_between(before, between.mark, between.meter, between.uses);
   const Hours rest = gap - unmetered.hours;
   return rest > Hours::of(360) * unmetered.uses ? rest : Hours{};
 }
@@ -189,7 +188,8 @@ void MeterChecks::add(const Placed& placed) {
   }
 }
 
-MeterChecks::Neighbours MeterChecks::neighbours(const MeterName& meter, const MeterMark& mark) const {
+MeterChecks::Neighbours MeterChecks::neighbours(const MeterName& meter,
+                                                const MeterMark& mark) const {
   const auto found = marks_.find(meter);
   if (found == marks_.end()) return {};
   const std::vector<MeterMark>& marks = found->second;
@@ -202,7 +202,7 @@ MeterChecks::Neighbours MeterChecks::neighbours(const MeterName& meter, const Me
 }
 
 void MeterChecks::check(const Placed& placed, Against against, const std::vector<Placed>& uses,
-                   Objections& objections) const {
+                        Objections& objections) const {
   for (auto& [meter, mark] : marks_of(placed)) {
     if (mark.end < mark.begin && !mark.is_change) {
       objections.push_back(with_figures(about(CheckKind::meter_backwards, meter, mark),
@@ -220,7 +220,7 @@ void MeterChecks::check(const Placed& placed, Against against, const std::vector
 }
 
 void MeterChecks::check_stated(const Placed& placed, const logbook::MeterReading& stated,
-                          Objections& objections) const {
+                               Objections& objections) const {
   const auto found = marks_.find(stated.meter);
   if (found == marks_.end()) return;
   const Day day = placed.said->day;

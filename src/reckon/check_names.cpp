@@ -107,9 +107,7 @@ std::string slot_of(const logbook::Fact& fact, const Thing& thing) {
 
 }  // namespace
 
-std::string thing_text(const Thing& thing) {
-  return class_of(thing) + subject_text(thing);
-}
+std::string thing_text(const Thing& thing) { return class_of(thing) + subject_text(thing); }
 
 void NameChecks::add(const Placed& placed) {
   const logbook::Fact& fact = placed.said->fact;
@@ -211,7 +209,7 @@ void NameChecks::check_places(const Placed& placed, Objections& objections) cons
 
 // Only where the fact is the first word about the thing.
 void NameChecks::check_look_alike(const Placed& placed, Against against,
-                             Objections& objections) const {
+                                  Objections& objections) const {
   const std::optional<Thing> thing = introduced_by(placed.said->fact);
   if (!thing) return;
   const auto known = things_.find(*thing);
@@ -247,7 +245,7 @@ void NameChecks::check_making(const Placed& placed, Against against, Objections&
 }
 
 void NameChecks::check_made_before(const Placed& placed, const Thing& thing,
-                              Objections& objections) const {
+                                   Objections& objections) const {
   const auto found = things_.find(thing);
   if (found == things_.end()) return;
   const Known& known = found->second;

@@ -56,8 +56,7 @@ bool CheckScene::needs_totals(const Placed& placed) const {
   const logbook::Fact& fact = placed.said->fact;
   if (placed.said->day > today_) return false;
   if (!adds_hours(fact)) return states_totals(fact);
-  return late_.needs_loading() &&
-         late_.are_before_a_total(*aircraft_flown(fact), placed.said->day);
+  return late_.needs_loading() && late_.are_before_a_total(*aircraft_flown(fact), placed.said->day);
 }
 
 void CheckScene::check(const Placed& placed, Objections& objections) {

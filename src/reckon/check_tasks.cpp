@@ -44,7 +44,8 @@ void TaskChecks::add(const Placed& placed) {
   }
 }
 
-void TaskChecks::check(const Placed& placed, const NameChecks& names, Objections& objections) const {
+void TaskChecks::check(const Placed& placed, const NameChecks& names,
+                       Objections& objections) const {
   const logbook::Fact& fact = placed.said->fact;
   if (const auto* done = std::get_if<logbook::Done>(&fact)) check_known(*done, names, objections);
   if (const auto* due = std::get_if<logbook::NextDue>(&fact)) {
@@ -81,13 +82,13 @@ void ask_unless_known(const Wanted& wanted, Objections& objections) {
 }  // namespace
 
 void TaskChecks::check_known(const logbook::Done& done, const NameChecks& names,
-                        Objections& objections) const {
+                             Objections& objections) const {
   ask_unless_known({done.class_, done.name, tasks_on(defined_, done.thing, done.class_, names)},
                    objections);
 }
 
 void TaskChecks::check_known(const logbook::NextDue& due, const NameChecks& names,
-                        Objections& objections) const {
+                             Objections& objections) const {
   ask_unless_known({due.class_, due.name, tasks_on(defined_, due.thing, due.class_, names)},
                    objections);
 }

@@ -16,8 +16,10 @@ class TaskChecks {
   void check(const Placed& placed, const NameChecks& names, Objections& objections) const;
 
  private:
-  void check_known(const logbook::Done& done, const NameChecks& names, Objections& objections) const;
-  void check_known(const logbook::NextDue& due, const NameChecks& names, Objections& objections) const;
+  void check_known(const logbook::Done& done, const NameChecks& names,
+                   Objections& objections) const;
+  void check_known(const logbook::NextDue& due, const NameChecks& names,
+                   Objections& objections) const;
   void check_ends(const logbook::TaskEnds& ends, Objections& objections) const;
   void check_defined(const Placed& placed, Objections& objections) const;
 

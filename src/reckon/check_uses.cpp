@@ -73,8 +73,8 @@ void UseChecks::add(const Placed& placed) {
 std::vector<Placed> UseChecks::on(Day day) const {
   const auto first = std::lower_bound(uses_.begin(), uses_.end(), day,
                                       [](const Placed& use, Day on) { return use.said->day < on; });
-  const auto end = std::find_if(first, uses_.end(),
-                                [&](const Placed& use) { return use.said->day != day; });
+  const auto end =
+      std::find_if(first, uses_.end(), [&](const Placed& use) { return use.said->day != day; });
   return {first, end};
 }
 
@@ -96,7 +96,7 @@ HoursSource UseChecks::source_on(Day day) const {
 }
 
 void UseChecks::check(const Placed& placed, Against against, bool is_twin,
-                 Objections& objections) const {
+                      Objections& objections) const {
   const logbook::Fact& fact = placed.said->fact;
   check_begin(placed, objections);
   if (is_use(fact)) {
@@ -221,8 +221,7 @@ void UseChecks::check_year(const Placed& placed, Objections& objections) const {
   if (uses_.empty()) return;
   const Day last = uses_.back().said->day;
   const std::int64_t earlier = (last - placed.said->day).count();
-  const bool is_a_year_off =
-      earlier >= year_days - near_days && earlier <= year_days + near_days;
+  const bool is_a_year_off = earlier >= year_days - near_days && earlier <= year_days + near_days;
   if (earlier <= far_days && !is_a_year_off) return;
   objections.push_back(doubt(CheckKind::wrong_year, "day"));
   objections.back().day = last;

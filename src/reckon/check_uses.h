@@ -1,5 +1,5 @@
-// reckon/check_uses.h: one aircraft's flights and runs in their order, what it flew on each day, and
-// its meters: all that a new flight is checked against, without a walk through the record.
+// reckon/check_uses.h: one aircraft's flights and runs in their order, what it flew on each day,
+// and its meters: all that a new flight is checked against, without a walk through the record.
 #pragma once
 
 #include <map>
@@ -48,13 +48,13 @@ class UseChecks {
   void check_year(const Placed& placed, Objections& objections) const;
   void check_twice(const Placed& placed, Against against, Objections& objections) const;
 
-  std::vector<Placed> uses_;               // by day, then as written
-  std::map<Day, quantity::Hours> flown_;   // flights of one day
+  std::vector<Placed> uses_;              // by day, then as written
+  std::map<Day, quantity::Hours> flown_;  // flights of one day
   std::vector<Span> spans_;
   MeterChecks meters_;
-  std::vector<Placed> sources_;            // which clock counts, by day
-  Sources clocks_;                         // the same, for counting
-  std::vector<Placed> begins_;             // brought forward, by day
+  std::vector<Placed> sources_;  // which clock counts, by day
+  Sources clocks_;               // the same, for counting
+  std::vector<Placed> begins_;   // brought forward, by day
 };
 
 }  // namespace reckon

@@ -146,15 +146,13 @@ void check_meter(WorkCheck& work, const logbook::Aircraft& aircraft,
     work.past.uses->meters().check_stated(work.placed, reading, work.objections);
   }
   const auto shown = work.histories().meter(aircraft, reading.meter, work.last_place());
-  const Figure airframe =
-      work.histories().total(aircraft, service_clock, work.last_place()).figure;
+  const Figure airframe = work.histories().total(aircraft, service_clock, work.last_place()).figure;
   if (!shown || airframe.is_unknown()) return;
   const Figure reckoned = reading_figure(shown->reading);
   if (apart(stated, reckoned).raw() <= near_hours_raw) return;
   if (apart(stated, airframe).raw() > near_hours_raw) return;
   std::erase_if(work.objections, [](const Objection& each) { return each.slot == "meter"; });
-  work.objections.push_back(
-      with_figures(doubt(CheckKind::wrong_clock, "meter"), stated, reckoned));
+  work.objections.push_back(with_figures(doubt(CheckKind::wrong_clock, "meter"), stated, reckoned));
   work.objections.back().names = {reading.meter.text};
 }
 
@@ -189,8 +187,8 @@ void check_engine(WorkCheck& work, const Thing& subject, quantity::Hours hours) 
   if (!engine) return;
   const Stated stated{*engine, service_clock, hours_figure(hours)};
   if (const auto reckoned = unmet(work, stated)) {
-    work.objections.push_back(with_figures(doubt(CheckKind::stated_total_differs, "engine"),
-                                           stated.figure, *reckoned));
+    work.objections.push_back(
+        with_figures(doubt(CheckKind::stated_total_differs, "engine"), stated.figure, *reckoned));
   }
 }
 
@@ -198,8 +196,8 @@ void check_count(WorkCheck& work, const Thing& thing, const logbook::Count& coun
   if (!has_history(work, thing)) return;
   const Stated stated{thing, count.counter, Figure(count.amount)};
   if (const auto reckoned = unmet(work, stated)) {
-    work.objections.push_back(with_figures(doubt(CheckKind::stated_total_differs, "counts"),
-                                           stated.figure, *reckoned));
+    work.objections.push_back(
+        with_figures(doubt(CheckKind::stated_total_differs, "counts"), stated.figure, *reckoned));
   }
 }
 
@@ -242,17 +240,15 @@ bool is_first_word(const WorkCheck& work, const Thing& thing) {
 }
 
 void check_had(WorkCheck& work, const Thing& thing, const Had& had) {
-  const bool is_overhauled =
-      std::holds_alternative<logbook::Overhauled>(work.placed.said->fact);
+  const bool is_overhauled = std::holds_alternative<logbook::Overhauled>(work.placed.said->fact);
   if (is_overhauled && had.since == logbook::Basis::overhaul) return;
   const Stated stated = stated_by(thing, had);
   const auto reckoned = unmet(work, stated);
   if (!reckoned) return;
   const auto airframe = airframe_outdone(work, stated);
-  const CheckKind kind =
-      airframe ? CheckKind::engine_older_than_airframe : CheckKind::had_differs;
-  work.objections.push_back(with_figures(doubt(kind, is_overhauled ? "had" : "with"),
-                                         stated.figure, airframe.value_or(*reckoned)));
+  const CheckKind kind = airframe ? CheckKind::engine_older_than_airframe : CheckKind::had_differs;
+  work.objections.push_back(with_figures(doubt(kind, is_overhauled ? "had" : "with"), stated.figure,
+                                         airframe.value_or(*reckoned)));
   work.objections.back().names = {thing_text(thing)};
 }
 

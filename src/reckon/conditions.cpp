@@ -56,9 +56,8 @@ void add_empty_places(const Asked& asked, const logbook::Thing& host,
                       std::vector<Missing>& missing) {
   const std::vector<Stay> fitted = asked.view.histories.fitted_now(host);
   for (const auto& [place, need] : places_of(asked, host)) {
-    const bool is_filled = std::any_of(fitted.begin(), fitted.end(), [&](const Stay& stay) {
-      return stay.place == place;
-    });
+    const bool is_filled = std::any_of(fitted.begin(), fitted.end(),
+                                       [&](const Stay& stay) { return stay.place == place; });
     if (is_filled || need == Need::optional) continue;
     missing.push_back(about(Condition::places, host));
     missing.back().place = place;

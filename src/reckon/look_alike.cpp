@@ -8,9 +8,7 @@ namespace reckon {
 
 namespace {
 
-char capital(char c) {
-  return static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
-}
+char capital(char c) { return static_cast<char>(std::toupper(static_cast<unsigned char>(c))); }
 
 char looked_at(char c) {
   switch (c) {

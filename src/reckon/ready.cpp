@@ -36,13 +36,11 @@ void part(const TripView& trip, std::vector<Item> items, Ready& ready) {
 
 bool is_blocked_at_no_hours(TripView trip, const std::vector<Item>& items) {
   trip.trip.hours.reset();
-  return std::any_of(items.begin(), items.end(), [&](const Item& item) {
-    return stopping_side(trip, item).has_value();
-  });
+  return std::any_of(items.begin(), items.end(),
+                     [&](const Item& item) { return stopping_side(trip, item).has_value(); });
 }
 
-std::optional<quantity::ServiceHours> allowed(const TripView& trip,
-                                              const std::vector<Item>& items,
+std::optional<quantity::ServiceHours> allowed(const TripView& trip, const std::vector<Item>& items,
                                               bool is_all_on_record) {
   if (is_blocked_at_no_hours(trip, items)) return quantity::ServiceHours{};
   if (!is_all_on_record) return std::nullopt;
@@ -77,14 +75,14 @@ std::optional<quantity::ServiceHours> may_be_missing(const View& view,
 
 }  // namespace
 
-Ready ready(const Histories& histories, const Standing& standing,
-            const logbook::Aircraft& aircraft, const Trip& trip, const Book& book) {
+Ready ready(const Histories& histories, const Standing& standing, const Asking& asking) {
+  const logbook::Aircraft& aircraft = asking.aircraft;
   const View view = view_of(histories, standing, {});
   const std::vector<logbook::Thing> things = aboard(histories, aircraft);
   const std::vector<Item> items = due(histories, standing, aircraft, {});
-  const TripView flown = trip_view(view, aircraft, trip);
+  const TripView flown = trip_view(view, aircraft, asking.trip);
   Ready ready;
-  ready.missing = missing({view, aircraft, things, items}, book);
+  ready.missing = missing({view, aircraft, things, items}, asking.book);
   part(flown, items, ready);
   if (!ready.obstacles.empty()) {
     ready.answer = Answer::no;

@@ -34,7 +34,8 @@ bool touches(const Asked& asked, const Question& question) {
 
 void add_questions(const Asked& asked, std::vector<Missing>& missing) {
   std::set<std::string> told;
-  for (const auto* questions : {&asked.view.standing.questions, &asked.view.histories.questions()}) {
+  for (const auto* questions :
+       {&asked.view.standing.questions, &asked.view.histories.questions()}) {
     for (const Question& question : *questions) {
       if (!touches(asked, question) || !told.insert(question.name).second) continue;
       Missing open;

@@ -105,8 +105,7 @@ bool reaches(const Histories& histories, const logbook::Scope& scope, const logb
     const auto* part = std::get_if<logbook::Part>(&thing);
     return part != nullptr && part->number == kind->number;
   }
-  return std::visit(
-      [&](const auto& subject) { return logbook::Scope{subject} == scope; }, thing);
+  return std::visit([&](const auto& subject) { return logbook::Scope{subject} == scope; }, thing);
 }
 
 bool is_same_class(TaskClass a, TaskClass b) {

@@ -86,9 +86,8 @@ StatedPoint point_of(const View& view, const logbook::Thing& thing, const TaskEv
                      const Point& point) {
   StatedPoint stated{true, std::nullopt};
   if (!point.reference) return stated;
-  stated.place = *point.reference == thing
-                     ? own_point(view, thing, service_clock, point.hours)
-                     : moved_to_own_clock(view, thing, point, event.mark);
+  stated.place = *point.reference == thing ? own_point(view, thing, service_clock, point.hours)
+                                           : moved_to_own_clock(view, thing, point, event.mark);
   return stated;
 }
 
@@ -134,9 +133,9 @@ StatedPoint stated_point(const View& view, const logbook::Thing& thing, const Cl
     }
     if (clock != service_clock) continue;
     if (const auto* airframe = std::get_if<logbook::AtAirframe>(&point)) {
-      return point_of(view, thing, event,
-                      {aircraft_meant(view, thing, event.mark),
-                       quantity::service_hours(airframe->hours)});
+      return point_of(
+          view, thing, event,
+          {aircraft_meant(view, thing, event.mark), quantity::service_hours(airframe->hours)});
     }
     if (const auto* engine = std::get_if<logbook::AtEngine>(&point)) {
       return point_of(view, thing, event,

@@ -12,7 +12,7 @@ namespace reckon {
 struct TaskEvent {
   const StandingFact* fact = nullptr;
   Mark mark;
-  const logbook::Done* done = nullptr;         // exactly one of the two
+  const logbook::Done* done = nullptr;  // exactly one of the two
   const logbook::NextDue* next_due = nullptr;
   Day day() const { return fact->said->day; }
 };

@@ -76,8 +76,7 @@ void walk_done(const TaskCourse& course, const Clock& clock, const TaskEvent& ev
   if (is_from_due || (task.excess_counts && is_past_due)) walk.base = due;
 }
 
-void walk_stated(const TaskCourse& course, const Clock& clock, const TaskEvent& event,
-                 Walk& walk) {
+void walk_stated(const TaskCourse& course, const Clock& clock, const TaskEvent& event, Walk& walk) {
   const StatedPoint stated = stated_point(course.subject.view, course.subject.thing, clock, event);
   if (stated.is_stated) {
     walk.point = stated.place;

@@ -70,8 +70,7 @@ quantity::Cycles cycles_needed(const TripView& trip, const Item& item,
   const bool is_own = counter.kind == CounterKind::own;
   quantity::Cycles full = is_own ? quantity::Cycles{} : trip.trip.flights;
   if (rule != nullptr) full = by_rule(trip.trip, *rule);
-  const auto dearest =
-      trip.view.histories.dearest_flight(item.thing, counter, flights_looked_back);
+  const auto dearest = trip.view.histories.dearest_flight(item.thing, counter, flights_looked_back);
   if (!dearest || dearest->is_unknown()) return full;
   return std::max(full, dearest->count() * whole(trip.trip.flights));
 }

@@ -17,8 +17,8 @@ using reckon::trend::Series;
 Cell words_cell(std::string shown) { return {std::move(shown), "", "", document::State::none}; }
 
 std::vector<Cell> reading_row(const MarginPoint& point) {
-  const bool is_worked_out = point.flag == reckon::trend::Flag::counted ||
-                             point.flag == reckon::trend::Flag::bleed_on;
+  const bool is_worked_out =
+      point.flag == reckon::trend::Flag::counted || point.flag == reckon::trend::Flag::bleed_on;
   const std::string margin = quantity::say(point.margin);
   return {{quantity::say(point.day), quantity::say(point.day), "", document::State::none},
           words_cell(words::figure_used(point.engine_hours, reckon::service_clock)),
@@ -68,16 +68,15 @@ void add_series(const Series& series, bool readings_too, document::Document& pag
   if (newest.now) page.blocks.push_back(document::Paragraph{now_text(series, newest)});
   const std::size_t flagged = left_out(newest);
   if (flagged > 0) {
-    page.blocks.push_back(document::Paragraph{
-        "Left out of the line: " + std::to_string(flagged) +
-        (flagged == 1 ? " reading" : " readings") + "; --readings shows why."});
+    page.blocks.push_back(document::Paragraph{"Left out of the line: " + std::to_string(flagged) +
+                                              (flagged == 1 ? " reading" : " readings") +
+                                              "; --readings shows why."});
   }
   for (const std::string& note : words::trend_notes(series, newest)) {
     page.blocks.push_back(document::Note{note});
   }
   if (!readings_too) return;
-  page.blocks.push_back(
-      readings_table(newest, "readings_" + std::to_string(page.blocks.size())));
+  page.blocks.push_back(readings_table(newest, "readings_" + std::to_string(page.blocks.size())));
 }
 
 Json number_or_null(const std::optional<reckon::trend::SlopeText>& slope,
@@ -98,8 +97,7 @@ Json segment_json(const Series& series, const Segment& segment, std::size_t numb
       .set("low", number_or_null(segment.slope, &reckon::trend::SlopeText::low))
       .set("high", number_or_null(segment.slope, &reckon::trend::SlopeText::high))
       .set("grade", words::grade_word(segment.finding.grade))
-      .set("margin_now",
-           segment.now ? Json::number(quantity::say(*segment.now)) : Json())
+      .set("margin_now", segment.now ? Json::number(quantity::say(*segment.now)) : Json())
       .set("floor", series.floor ? Json::number(quantity::say(*series.floor)) : Json())
       .set("early_h", Json())
       .set("early_day", Json());
@@ -115,8 +113,8 @@ bool is_losing(const Series& series, const Segment& segment) {
 
 }  // namespace
 
-Answer engine_trend(const std::vector<Series>& all, const std::string& title_of,
-                    bool readings_too, const Sheet& sheet) {
+Answer engine_trend(const std::vector<Series>& all, const std::string& title_of, bool readings_too,
+                    const Sheet& sheet) {
   Answer answer;
   document::Document& page = answer.document;
   page.title = "Temperature margins of " + title_of;
@@ -128,8 +126,7 @@ Answer engine_trend(const std::vector<Series>& all, const std::string& title_of,
     for (std::size_t i = 0; i < series.segments.size(); ++i) {
       items.add(segment_json(series, series.segments[i], i + 1));
     }
-    answer.needs_attention =
-        answer.needs_attention || is_losing(series, series.segments.back());
+    answer.needs_attention = answer.needs_attention || is_losing(series, series.segments.back());
   }
   if (all.empty()) {
     page.blocks.push_back(document::Paragraph{

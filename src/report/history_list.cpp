@@ -175,11 +175,10 @@ Answer history_page(const HistoryPage& about, const reckon::Standing& standing,
 }
 
 Answer history_list(const reckon::Histories& histories, const reckon::Standing& standing,
-                    const std::vector<const Entry*>& entries, const std::string& title_of,
-                    const Sheet& sheet) {
-  HistoryPage about{title_of, entries, {}, {}};
+                    const HistoryOf& of, const Sheet& sheet) {
+  HistoryPage about{of.title_of, of.entries, {}, {}};
   for (const logbook::Thing& thing : histories.things()) {
-    if (words::thing_name(thing) != title_of) continue;
+    if (words::thing_name(thing) != of.title_of) continue;
     about.stays = histories.stays(thing);
     about.totals = totals_of(histories, thing);
   }

@@ -9,8 +9,11 @@
 
 namespace report {
 
+struct HistoryOf {
+  std::string title_of;                        // "aircraft ZZ-KIT"
+  std::vector<const logbook::Entry*> entries;  // about it, and what corrects or strikes them
+};
 Answer history_list(const reckon::Histories& histories, const reckon::Standing& standing,
-                    const std::vector<const logbook::Entry*>& entries, const std::string& title_of,
-                    const Sheet& sheet);
+                    const HistoryOf& of, const Sheet& sheet);
 
 }  // namespace report

@@ -141,11 +141,13 @@ std::string limit_text(const Side& side) {
 
 std::string due_text(const Side& side) {
   if (side.is_calendar) return side.last_legal ? quantity::say_long(*side.last_legal) : "not known";
-  if (!side.due_at || side.due_at->is_unknown()) return "not known";
-  const std::string own = plain(*side.due_at, side.clock, Toward::down);
+  const bool has_own = side.due_at && !side.due_at->is_unknown();
   const bool has_airframe = side.due_at_airframe && !side.due_at_airframe->is_unknown();
+  if (!has_own && !has_airframe) return "not known";
+  const std::string own = has_own ? plain(*side.due_at, side.clock, Toward::down) : "";
   if (!has_airframe) return own;
   const std::string airframe = plain(*side.due_at_airframe, reckon::service_clock, Toward::down);
+  if (!has_own) return fill("airframe {}", {airframe});
   if (*side.due_at_airframe == *side.due_at) return fill("airframe {}", {airframe});
   return fill("{} (airframe {})", {own, airframe});
 }

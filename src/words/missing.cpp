@@ -164,9 +164,9 @@ MissingWords reviewed_words(const Missing& missing, const Aircraft& aircraft) {
   if (!missing.day) {
     return {fill("No review of directives and limitations is on record for {}.", {name}), example};
   }
-  return {fill("Directives of {} were last reviewed on {}.",
-               {name, quantity::say_long(*missing.day)}),
-          example};
+  return {
+      fill("Directives of {} were last reviewed on {}.", {name, quantity::say_long(*missing.day)}),
+      example};
 }
 
 MissingWords question_words(const Missing& missing) {

@@ -99,7 +99,8 @@ constexpr std::array sentences = {
               "Correct or strike those first."},
 };
 
-// A flight entered late moves what was signed after it: then the flight is asked about, not the work.
+// A flight entered late moves what was signed after it: then the flight is asked about, not the
+// work.
 constexpr Sentences late_flight{CheckKind::stated_total_differs,
                                 "with this the {stated} stated in {entry} become {reckoned}",
                                 "Check the day of the flight and the stated total."};

@@ -36,9 +36,9 @@ std::string pace_text(const Segment& segment) {
   const bool is_falling = segment.finding.evidence->direction == Direction::falling;
   const auto near_zero = is_falling ? slope.high : slope.low;
   const auto far_from_zero = is_falling ? slope.low : slope.high;
-  return std::string(is_falling ? "falling" : "rising") + " by " +
-         absolute(slope.per_100_hours) + " C per 100 h (between " + absolute(near_zero) + " and " +
-         absolute(far_from_zero) + "), from " + readings_text(segment) + ".";
+  return std::string(is_falling ? "falling" : "rising") + " by " + absolute(slope.per_100_hours) +
+         " C per 100 h (between " + absolute(near_zero) + " and " + absolute(far_from_zero) +
+         "), from " + readings_text(segment) + ".";
 }
 
 std::string told_text(const Series& series, const Segment& segment, std::string_view grade) {
@@ -67,16 +67,26 @@ std::string too_few_text(const Series& series, const Segment& segment) {
 
 std::string_view beginning_text(Beginning beginning) {
   switch (beginning) {
-    case Beginning::first_reading: return "the first reading";
-    case Beginning::fitted: return "the fitting";
-    case Beginning::overhauled: return "the overhaul";
-    case Beginning::washed: return "the wash";
-    case Beginning::hot_section: return "the hot-section work";
-    case Beginning::probe: return "the change of the temperature probe";
-    case Beginning::fuel_control: return "the work on the fuel control";
-    case Beginning::torque_gauge: return "the change of the torque gauge";
-    case Beginning::temperature_gauge: return "the change of the temperature gauge";
-    case Beginning::limit_changed: return "the change of the limit";
+    case Beginning::first_reading:
+      return "the first reading";
+    case Beginning::fitted:
+      return "the fitting";
+    case Beginning::overhauled:
+      return "the overhaul";
+    case Beginning::washed:
+      return "the wash";
+    case Beginning::hot_section:
+      return "the hot-section work";
+    case Beginning::probe:
+      return "the change of the temperature probe";
+    case Beginning::fuel_control:
+      return "the work on the fuel control";
+    case Beginning::torque_gauge:
+      return "the change of the torque gauge";
+    case Beginning::temperature_gauge:
+      return "the change of the temperature gauge";
+    case Beginning::limit_changed:
+      return "the change of the limit";
   }
   return "";
 }
@@ -94,12 +104,15 @@ std::string since_text(const Segment& segment) {
 
 std::string trend_text(const Series& series, const Segment& segment) {
   switch (segment.finding.grade) {
-    case Grade::too_few: return too_few_text(series, segment);
-    case Grade::cannot_tell: return cannot_tell_text(series, segment);
+    case Grade::too_few:
+      return too_few_text(series, segment);
+    case Grade::cannot_tell:
+      return cannot_tell_text(series, segment);
     case Grade::weak:
       return told_text(series, segment, "Weak sign") +
              " One steady engine in two or three shows this at some time.";
-    case Grade::clear: return told_text(series, segment, "Clear");
+    case Grade::clear:
+      return told_text(series, segment, "Clear");
   }
   return "";
 }
@@ -120,28 +133,37 @@ std::vector<std::string> trend_notes(const Series& series, const Segment& segmen
   }
   const auto& evidence = segment.finding.evidence;
   if (evidence && evidence->direction == Direction::rising) {
-    notes.emplace_back("A margin that grows without work on the engine is a reason to check the "
-                       "gauges.");
+    notes.emplace_back(
+        "A margin that grows without work on the engine is a reason to check the "
+        "gauges.");
   }
   return notes;
 }
 
 std::string_view flag_text(reckon::trend::Flag flag) {
   switch (flag) {
-    case reckon::trend::Flag::counted: return "";
-    case reckon::trend::Flag::no_temperature: return "no temperature stated";
-    case reckon::trend::Flag::no_limit: return "no limit on record for that day";
-    case reckon::trend::Flag::bleed_on: return "bleed or anti-ice on";
+    case reckon::trend::Flag::counted:
+      return "";
+    case reckon::trend::Flag::no_temperature:
+      return "no temperature stated";
+    case reckon::trend::Flag::no_limit:
+      return "no limit on record for that day";
+    case reckon::trend::Flag::bleed_on:
+      return "bleed or anti-ice on";
   }
   return "";
 }
 
 std::string_view grade_word(Grade grade) {
   switch (grade) {
-    case Grade::too_few: return "too few";
-    case Grade::cannot_tell: return "cannot tell";
-    case Grade::weak: return "weak";
-    case Grade::clear: return "clear";
+    case Grade::too_few:
+      return "too few";
+    case Grade::cannot_tell:
+      return "cannot tell";
+    case Grade::weak:
+      return "weak";
+    case Grade::clear:
+      return "clear";
   }
   return "";
 }

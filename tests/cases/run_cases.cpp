@@ -1,5 +1,5 @@
-// Puts case files through the built program: run_cases PROGRAM FOLDER|FILE… Further folders may be
-// named by the variable TIMEWORN_MORE_CASES, separated by colons.
+// Puts case files through the built program: run_cases PROGRAM FOLDER|FILE… Further folders may
+// be named by the variable TIMEWORN_MORE_CASES, separated by colons.
 #include <algorithm>
 #include <cstdlib>
 #include <exception>

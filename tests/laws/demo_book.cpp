@@ -35,8 +35,8 @@ void check_execute(sqlite3* database, const std::string& sql) {
 DemoBook::DemoBook() {
   std::string name = (std::filesystem::temp_directory_path() / "timeworn-XXXXXX").string();
   folder_ = ::mkdtemp(name.data());
-  const Answer made = run({"new", "Marrow Point", "--for-tests", "--clock",
-                           "2026-03-05T08:00:00Z", "--seed", "7"});
+  const Answer made =
+      run({"new", "Marrow Point", "--for-tests", "--clock", "2026-03-05T08:00:00Z", "--seed", "7"});
   BOOST_TEST_REQUIRE(made.code == 0, made.err);
   const Answer read = run({"read", TIMEWORN_TREE "/demo_db/fleet.record"});
   BOOST_TEST_REQUIRE(read.code == 0, read.err);
@@ -87,8 +87,9 @@ void DemoBook::put_line_of_another_base(const std::string& about, const std::str
   BOOST_TEST_REQUIRE(sqlite3_open((folder_ + "/demo.book").c_str(), &database) == SQLITE_OK);
   check_execute(database,
                 "INSERT INTO entry VALUES ('M2ABC00000000000000000000G', 1, randomblob(32), "
-                "zeroblob(32), 1772000000, " + std::to_string(language) + ", '" + about +
-                    "', '-', '-', '-', '" + sentence + "')");
+                "zeroblob(32), 1772000000, " +
+                    std::to_string(language) + ", '" + about + "', '-', '-', '-', '" + sentence +
+                    "')");
   sqlite3_close(database);
 }
 

@@ -1,5 +1,6 @@
-// Yes needs nine things on record (design 7). Each is taken from the demo in turn, and each time the
-// answer must be "not known", exit code 3. Common practice, no source: the conditions are our own.
+// Yes needs nine things on record (design 7). Each is taken from the demo in turn, and each time
+// the answer must be "not known", exit code 3. Common practice, no source: the conditions are our
+// own.
 #include <boost/test/unit_test.hpp>
 
 #include "laws/demo_book.h"
@@ -10,8 +11,7 @@ namespace {
 using laws::DemoBook;
 using logbook::Entry;
 
-const std::vector<std::string> question{"ready", "ZZ-KIT", "--hours", "3", "--as-of",
-                                        "2026-03-04"};
+const std::vector<std::string> question{"ready", "ZZ-KIT", "--hours", "3", "--as-of", "2026-03-04"};
 
 bool says(const Entry& entry, const std::string& words) {
   return entry.sentence.find(words) != std::string::npos;
@@ -81,8 +81,8 @@ BOOST_AUTO_TEST_CASE(condition_7_no_open_question) {
   const DemoBook book;
   const Entry flight = a_flight_of(book, "2026-02-25 aircraft ZZ-KIT flew");
   book.append(correction_of(flight, std::get<logbook::Flew>(flight.said->fact).hours));
-  book.append(correction_of(flight, std::get<logbook::Flew>(flight.said->fact).hours +
-                                        quantity::Hours::of(360)));
+  book.append(correction_of(
+      flight, std::get<logbook::Flew>(flight.said->fact).hours + quantity::Hours::of(360)));
   a_line_makes_it_not_known(book, "Question");
 }
 BOOST_AUTO_TEST_CASE(condition_8_no_entry_that_cannot_be_read) {

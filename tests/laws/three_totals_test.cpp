@@ -1,6 +1,6 @@
-// Three ways to each total: the fold over entries, the running totals kept in the book, and SUM() in
-// SQL. `check` compares them; here it does so over random histories with late and same-day entries,
-// corrections and strikes, entered through the spine one by one. The seed is printed.
+// Three ways to each total: the fold over entries, the running totals kept in the book, and SUM()
+// in SQL. `check` compares them; here it does so over random histories with late and same-day
+// entries, corrections and strikes, entered through the spine one by one. The seed is printed.
 #include <boost/test/unit_test.hpp>
 #include <cstdlib>
 #include <random>
@@ -17,9 +17,7 @@ unsigned seed() {
 
 struct Chance {
   std::mt19937 engine;
-  int between(int low, int high) {
-    return std::uniform_int_distribution<int>(low, high)(engine);
-  }
+  int between(int low, int high) { return std::uniform_int_distribution<int>(low, high)(engine); }
 };
 
 std::string two(int number) { return (number < 10 ? "0" : "") + std::to_string(number); }
@@ -44,8 +42,7 @@ std::string random_entry_name(const laws::DemoBook& book, Chance& chance) {
       flights.push_back("0GHWF-" + std::to_string(entry.id.number));
     }
   }
-  return flights[static_cast<std::size_t>(
-      chance.between(0, static_cast<int>(flights.size()) - 1))];
+  return flights[static_cast<std::size_t>(chance.between(0, static_cast<int>(flights.size()) - 1))];
 }
 
 laws::Answer random_step(const laws::DemoBook& book, Chance& chance) {

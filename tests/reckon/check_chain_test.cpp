@@ -20,8 +20,8 @@ BOOST_AUTO_TEST_CASE(a_correction_is_checked_without_the_old_value) {
   const auto leaves_a_gap = flew(record.kit, "1.0", {}, collective("100.5", "101.5"));
   CHECK_KINDS(record.kinds(corrected(flight, said("2025-03-03", leaves_a_gap))),
               CheckKind::meter_gap);
-  CHECK_KINDS(record.kinds(corrected(flight, said("2025-03-11", right))),
-              CheckKind::in_the_future, CheckKind::in_the_future);
+  CHECK_KINDS(record.kinds(corrected(flight, said("2025-03-11", right))), CheckKind::in_the_future,
+              CheckKind::in_the_future);
 }
 
 BOOST_AUTO_TEST_CASE(a_corrected_flight_overlaps_the_next) {
@@ -61,9 +61,9 @@ BOOST_AUTO_TEST_CASE(a_correction_keeps_the_kind_and_changes_something) {
   Record record;
   record.begin("4400.0", "");
   const auto flight = record.say("2025-03-03", flew(record.kit, "1.0"));
-  CHECK_KINDS(record.kinds(corrected(
-                  flight, said("2025-03-03", support::unaccounted(record.kit, "1.0")))),
-              CheckKind::correction_of_other_kind);
+  CHECK_KINDS(
+      record.kinds(corrected(flight, said("2025-03-03", support::unaccounted(record.kit, "1.0")))),
+      CheckKind::correction_of_other_kind);
   CHECK_KINDS(record.kinds(corrected(flight, said("2025-03-03", flew(record.kit, "1.0")))),
               CheckKind::nothing_changes);
   CHECK_KINDS(record.kinds(corrected(flight, said("2025-03-04", flew(record.kit, "1.0")))));

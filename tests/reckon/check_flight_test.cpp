@@ -33,8 +33,8 @@ BOOST_AUTO_TEST_CASE(s01_a_flight_that_fits_raises_nothing) {
 BOOST_AUTO_TEST_CASE(s02_hours_missing_before_a_flight_are_asked_about) {
   Record record;
   record.begin("4321.6", "1234.5");
-  const auto before = record.say(
-      "2025-03-04", flew(record.kit, "1.7", {}, collective("1234.5", "1236.2")));
+  const auto before =
+      record.say("2025-03-04", flew(record.kit, "1.7", {}, collective("1234.5", "1236.2")));
   const auto next = flew(record.kit, "0.9", {}, collective("1238.5", "1239.4"));
   CHECK_KINDS(record.kinds("2025-03-05", next), CheckKind::meter_gap);
   const auto gap = record.only("2025-03-05", next);
@@ -50,8 +50,8 @@ BOOST_AUTO_TEST_CASE(missing_hours_that_are_on_record_leave_no_gap) {
   Record record;
   record.begin("4321.6", "1236.2");
   record.say("2025-03-04", support::unaccounted(record.kit, "2.3", collective("1236.2", "1238.5")));
-  CHECK_KINDS(record.kinds("2025-03-05",
-                           flew(record.kit, "0.9", {}, collective("1238.5", "1239.4"))));
+  CHECK_KINDS(
+      record.kinds("2025-03-05", flew(record.kit, "0.9", {}, collective("1238.5", "1239.4"))));
 }
 
 BOOST_AUTO_TEST_CASE(a_flight_by_clock_between_two_readings_explains_the_gap) {
@@ -75,17 +75,16 @@ BOOST_AUTO_TEST_CASE(s04_minutes_typed_as_decimals_are_asked_about) {
   BOOST_CHECK(asked.stated == hours("1.3"));
   BOOST_CHECK(asked.reckoned == hours("1:30"));
   BOOST_CHECK(asked.difference == hours("0.2"));
-  CHECK_KINDS(record.kinds("2025-03-06",
-                           timed(flew(record.kit, "1:30", {}, collective("1500.2", "1501.7")),
-                                 "09:10-07:00", "10:40-07:00")));
+  CHECK_KINDS(
+      record.kinds("2025-03-06", timed(flew(record.kit, "1:30", {}, collective("1500.2", "1501.7")),
+                                       "09:10-07:00", "10:40-07:00")));
 }
 
 BOOST_AUTO_TEST_CASE(s05_swapped_fields_are_told_as_such) {
   Record record;
   record.begin("4700.0", "1501.7");
   const auto swapped =
-      flew(record.kit, "1.0",
-           {support::count(logbook::CounterKind::cycles, "1.4"), starts(1)},
+      flew(record.kit, "1.0", {support::count(logbook::CounterKind::cycles, "1.4"), starts(1)},
            collective("1501.7", "1503.1"));
   CHECK_KINDS(record.kinds("2025-03-06", swapped), CheckKind::swapped_fields);
   BOOST_CHECK(record.only("2025-03-06", swapped).difference == hours("0.4"));
@@ -107,8 +106,8 @@ BOOST_AUTO_TEST_CASE(typed_hours_are_compared_with_the_meter) {
   const auto slip = flew(record.kit, "1.5", {}, collective("1501.7", "1503.1"));
   CHECK_KINDS(record.kinds("2025-03-06", slip), CheckKind::hours_against_meter);
   // 1:26 is between two tenths of a meter that shows tenths.
-  CHECK_KINDS(record.kinds("2025-03-06",
-                           flew(record.kit, "1:26", {}, collective("1501.7", "1503.1"))));
+  CHECK_KINDS(
+      record.kinds("2025-03-06", flew(record.kit, "1:26", {}, collective("1501.7", "1503.1"))));
 }
 
 BOOST_AUTO_TEST_CASE(a_meter_that_runs_on_the_ground_is_compared_only_as_the_source) {
@@ -198,8 +197,8 @@ BOOST_AUTO_TEST_CASE(s10_a_meter_cannot_run_more_hours_than_the_day_has) {
   const auto slip = flew(record.kit, "1.5", {}, collective("1290.4", "1391.9"));
   CHECK_KINDS(record.kinds("2025-03-07", slip), CheckKind::hours_against_meter,
               CheckKind::too_long_a_day);
-  CHECK_KINDS(record.kinds("2025-03-07",
-                           flew(record.kit, "1.5", {}, collective("1290.4", "1291.9"))));
+  CHECK_KINDS(
+      record.kinds("2025-03-07", flew(record.kit, "1.5", {}, collective("1290.4", "1291.9"))));
 }
 
 BOOST_AUTO_TEST_CASE(more_than_a_day_in_one_day_is_refused_also_as_a_sum) {
@@ -238,14 +237,12 @@ BOOST_AUTO_TEST_CASE(s11_a_changed_meter_goes_on_from_its_new_reading) {
       record.kit, {"collective"}, support::meter("6120.8"), support::meter("12.0"), {}};
   CHECK_KINDS(record.kinds("2025-03-04", change));
   record.say("2025-03-04", change);
-  CHECK_KINDS(record.kinds("2025-03-04",
-                           flew(record.kit, "1.0", {}, collective("12.0", "13.0"))));
-  CHECK_KINDS(record.kinds("2025-03-05",
-                           flew(record.kit, "1.0", {}, collective("12.5", "13.5"))),
+  CHECK_KINDS(record.kinds("2025-03-04", flew(record.kit, "1.0", {}, collective("12.0", "13.0"))));
+  CHECK_KINDS(record.kinds("2025-03-05", flew(record.kit, "1.0", {}, collective("12.5", "13.5"))),
               CheckKind::meter_gap);
-  CHECK_KINDS(record.kinds("2025-03-03",
-                           flew(record.kit, "1.0", {}, collective("6120.8", "6121.8"))),
-              CheckKind::meter_gap, CheckKind::meter_overlap);
+  CHECK_KINDS(
+      record.kinds("2025-03-03", flew(record.kit, "1.0", {}, collective("6120.8", "6121.8"))),
+      CheckKind::meter_gap, CheckKind::meter_overlap);
 }
 
 BOOST_AUTO_TEST_CASE(s13_flights_by_clock_beside_a_dead_meter_raise_nothing) {
@@ -259,8 +256,8 @@ BOOST_AUTO_TEST_CASE(s13_flights_by_clock_beside_a_dead_meter_raise_nothing) {
     CHECK_KINDS(record.kinds("2025-03-03", flight));
     record.say("2025-03-03", flight);
   }
-  CHECK_KINDS(record.kinds("2025-03-04",
-                           flew(record.kit, "1.0", {}, collective("1500.2", "1501.2"))));
+  CHECK_KINDS(
+      record.kinds("2025-03-04", flew(record.kit, "1.0", {}, collective("1500.2", "1501.2"))));
 }
 
 BOOST_AUTO_TEST_CASE(s50_late_sheets_without_meters_raise_nothing) {
@@ -278,13 +275,12 @@ BOOST_AUTO_TEST_CASE(a_late_flight_is_compared_with_its_neighbours) {
   record.begin("4400.0", "100.0");
   record.say("2025-03-03", flew(record.kit, "1.0", {}, collective("100.0", "101.0")));
   record.say("2025-03-05", flew(record.kit, "1.0", {}, collective("102.0", "103.0")));
-  CHECK_KINDS(record.kinds("2025-03-04",
-                           flew(record.kit, "1.0", {}, collective("101.0", "102.0"))));
+  CHECK_KINDS(
+      record.kinds("2025-03-04", flew(record.kit, "1.0", {}, collective("101.0", "102.0"))));
   const auto too_far = flew(record.kit, "1.2", {}, collective("101.0", "102.2"));
   CHECK_KINDS(record.kinds("2025-03-04", too_far), CheckKind::meter_overlap);
   BOOST_CHECK(record.only("2025-03-04", too_far).difference == hours("0.2"));
-  CHECK_KINDS(record.kinds("2025-03-04",
-                           flew(record.kit, "1.2", {}, collective("100.8", "102.0"))),
+  CHECK_KINDS(record.kinds("2025-03-04", flew(record.kit, "1.2", {}, collective("100.8", "102.0"))),
               CheckKind::meter_overlap);
 }
 
@@ -292,15 +288,14 @@ BOOST_AUTO_TEST_CASE(flights_of_one_day_stand_in_the_order_of_their_meters) {
   Record record;
   record.begin("4400.0", "100.0");
   record.say("2025-03-03", flew(record.kit, "1.0", {}, collective("101.0", "102.0")));
-  CHECK_KINDS(record.kinds("2025-03-03",
-                           flew(record.kit, "1.0", {}, collective("100.0", "101.0"))));
+  CHECK_KINDS(
+      record.kinds("2025-03-03", flew(record.kit, "1.0", {}, collective("100.0", "101.0"))));
 }
 
 BOOST_AUTO_TEST_CASE(a_meter_does_not_run_backwards) {
   Record record;
   record.begin("4400.0", "100.0");
-  CHECK_KINDS(record.kinds("2025-03-03",
-                           flew(record.kit, "1.0", {}, collective("101.0", "100.0"))),
+  CHECK_KINDS(record.kinds("2025-03-03", flew(record.kit, "1.0", {}, collective("101.0", "100.0"))),
               CheckKind::meter_backwards);
 }
 
@@ -366,7 +361,8 @@ BOOST_AUTO_TEST_CASE(s41_what_passed_a_limit_is_always_taken) {
   record.begin("1774.2", "");
   logbook::Limit limit;
   limit.scope = record.kit;
-  limit.terms.terms = {{logbook::ClockHours{support::hours("1775.0"), {}}, logbook::Basis::new_, {}}};
+  limit.terms.terms = {
+      {logbook::ClockHours{support::hours("1775.0"), {}}, logbook::Basis::new_, {}}};
   record.say("2025-03-01", limit);
   CHECK_KINDS(record.kinds("2025-03-04", flew(record.kit, "1.4")));
 }

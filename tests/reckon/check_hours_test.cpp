@@ -1,8 +1,9 @@
 // When two ways to the same hours agree.
 
+#include "reckon/check_hours.h"
+
 #include <boost/test/unit_test.hpp>
 
-#include "reckon/check_hours.h"
 #include "support/entries.h"
 
 using support::hours;
@@ -27,14 +28,14 @@ BOOST_AUTO_TEST_CASE(figures_of_one_fineness_must_be_equal_on_a_meter) {
 BOOST_AUTO_TEST_CASE(tenths_agree_with_the_minutes_of_either_table) {
   for (const auto& [typed, clock, agree] :
        std::vector<std::tuple<std::string, std::string, bool>>{{"0.8", "0:45", true},
-                                                                {"0.7", "0:45", true},
-                                                                {"0.7", "0:46", false},
-                                                                {"0.8", "0:51", true},
-                                                                {"0.8", "0:52", false},
-                                                                {"0.78", "0:47", true},
-                                                                {"0.77", "0:47", false},
-                                                                {"0:47", "0:47", true},
-                                                                {"0:46", "0:47", false}}) {
+                                                               {"0.7", "0:45", true},
+                                                               {"0.7", "0:46", false},
+                                                               {"0.8", "0:51", true},
+                                                               {"0.8", "0:52", false},
+                                                               {"0.78", "0:47", true},
+                                                               {"0.77", "0:47", false},
+                                                               {"0:47", "0:47", true},
+                                                               {"0:46", "0:47", false}}) {
     BOOST_TEST_INFO(typed << " beside " << clock);
     BOOST_CHECK_EQUAL(reckon::agree_with_clock(hours(typed), hours(clock)), agree);
   }

@@ -29,8 +29,7 @@ BOOST_AUTO_TEST_CASE(an_aircraft_must_be_on_record) {
   const auto unknown = record.only("2025-03-04", mistyped);
   BOOST_CHECK(unknown.severity == Severity::impossible);
   BOOST_CHECK_EQUAL(unknown.slot, "aircraft");
-  BOOST_CHECK((unknown.names ==
-               std::vector<std::string>{"aircraft ZZ-KTI", "aircraft ZZ-KIT"}));
+  BOOST_CHECK((unknown.names == std::vector<std::string>{"aircraft ZZ-KTI", "aircraft ZZ-KIT"}));
   CHECK_KINDS(record.kinds("2025-03-04", flew(record.kit, "1.0")));
 }
 
@@ -64,8 +63,8 @@ BOOST_AUTO_TEST_CASE(an_unknown_engine_place_is_refused_once_places_are_known) {
   CHECK_KINDS(record.kinds("2025-03-04", tried));
   record.say("2025-03-01", logbook::HasPlace{record.kit, logbook::Need::required, {"engine 1"}});
   CHECK_KINDS(record.kinds("2025-03-04", tried), CheckKind::no_such_thing);
-  BOOST_CHECK((record.only("2025-03-04", tried).names ==
-               std::vector<std::string>{"engine 2", "engine 1"}));
+  BOOST_CHECK(
+      (record.only("2025-03-04", tried).names == std::vector<std::string>{"engine 2", "engine 1"}));
   CHECK_KINDS(record.kinds("2025-03-04", support::tried(record.kit, "engine 1", 1)));
 }
 
@@ -80,8 +79,8 @@ BOOST_AUTO_TEST_CASE(a_new_serial_that_looks_like_another_is_asked_about) {
   CHECK_KINDS(record.kinds("2025-03-02",
                            logbook::PartIs{support::part("PN-4411", "SB-109"), "", {}, {}, {}}));
   // The same serial of another part number is another part; so is the part itself no look-alike.
-  CHECK_KINDS(record.kinds("2025-03-02",
-                           logbook::PartIs{support::part("PN-7", "SB-108"), "", {}, {}, {}}));
+  CHECK_KINDS(
+      record.kinds("2025-03-02", logbook::PartIs{support::part("PN-7", "SB-108"), "", {}, {}, {}}));
   CHECK_KINDS(record.kinds("2025-03-02",
                            logbook::PartIs{support::part("PN-4411", "SB-108"), "", {}, {}, {}}));
 }
@@ -90,16 +89,19 @@ BOOST_AUTO_TEST_CASE(nothing_is_fitted_before_it_was_made_or_released) {
   Record record;
   record.begin("4400.0", "");
   const auto blade = support::part("PN-4411", "B-88");
-  record.say("2025-03-01", logbook::PartIs{blade, "main rotor blade", support::day("2025-03-02"),
-                                           support::day("2025-03-04"), {}});
+  record.say(
+      "2025-03-01",
+      logbook::PartIs{
+          blade, "main rotor blade", support::day("2025-03-02"), support::day("2025-03-04"), {}});
   const auto fitted = support::fitted(blade, {record.kit, "main rotor blade 1", ""});
   CHECK_KINDS(record.kinds("2025-03-01", fitted), CheckKind::fitted_before_made);
   CHECK_KINDS(record.kinds("2025-03-03", fitted), CheckKind::fitted_before_made);
   CHECK_KINDS(record.kinds("2025-03-04", fitted));
   record.say("2025-03-04", fitted);
-  CHECK_KINDS(record.kinds("2025-03-05", logbook::PartIs{blade, "main rotor blade",
-                                                         support::day("2025-03-05"), {}, {}}),
-              CheckKind::fitted_before_made);
+  CHECK_KINDS(
+      record.kinds("2025-03-05",
+                   logbook::PartIs{blade, "main rotor blade", support::day("2025-03-05"), {}, {}}),
+      CheckKind::fitted_before_made);
 }
 
 BOOST_AUTO_TEST_CASE(an_unknown_task_is_a_question_with_the_nearest) {
@@ -110,8 +112,8 @@ BOOST_AUTO_TEST_CASE(an_unknown_task_is_a_question_with_the_nearest) {
   CHECK_KINDS(record.kinds("2025-03-04", mistyped), CheckKind::no_such_task);
   const auto asked = record.only("2025-03-04", mistyped);
   BOOST_CHECK(asked.severity == Severity::doubtful);
-  BOOST_CHECK((asked.names ==
-               std::vector<std::string>{"100-hour inspektion", "100-hour inspection"}));
+  BOOST_CHECK(
+      (asked.names == std::vector<std::string>{"100-hour inspektion", "100-hour inspection"}));
   CHECK_KINDS(record.kinds("2025-03-04", support::done("100-hour inspection", record.kit)));
 }
 
@@ -136,14 +138,13 @@ BOOST_AUTO_TEST_CASE(a_task_declared_again_is_asked_about_unless_it_replaces_or_
   Record record;
   record.begin("4400.0", "");
   const auto first = record.say("2025-03-01", hundred_hours(record.kit));
-  CHECK_KINDS(record.kinds("2025-03-02", hundred_hours(record.kit)),
-              CheckKind::task_defined_twice);
+  CHECK_KINDS(record.kinds("2025-03-02", hundred_hours(record.kit)), CheckKind::task_defined_twice);
   BOOST_CHECK(record.only("2025-03-02", hundred_hours(record.kit)).entries == std::vector{first});
   auto replaces = said("2025-03-02", hundred_hours(record.kit));
   replaces.instead_of = name_of(first);
   CHECK_KINDS(record.kinds(replaces));
-  record.say("2025-03-02", logbook::TaskEnds{logbook::TaskClass::task, {"100-hour inspection"},
-                                             record.kit, {}});
+  record.say("2025-03-02",
+             logbook::TaskEnds{logbook::TaskClass::task, {"100-hour inspection"}, record.kit, {}});
   CHECK_KINDS(record.kinds("2025-03-03", hundred_hours(record.kit)));
 }
 

@@ -1,8 +1,8 @@
 // The whole record looked at again, many facts checked one after another, and histories without
 // fault, which raise nothing.
 
-#include <boost/test/unit_test.hpp>
 #include <algorithm>
+#include <boost/test/unit_test.hpp>
 #include <list>
 #include <random>
 
@@ -44,7 +44,8 @@ BOOST_AUTO_TEST_CASE(each_finding_is_told_once_at_the_later_entry) {
       record.say("2025-03-04", flew(record.kit, "1.0", {}, collective("103.0", "104.0")));
   const auto overlap =
       record.say("2025-03-05", flew(record.kit, "1.0", {}, collective("103.5", "104.5")));
-  BOOST_CHECK(found_only(record, {{gap, CheckKind::meter_gap}, {overlap, CheckKind::meter_overlap}}));
+  BOOST_CHECK(
+      found_only(record, {{gap, CheckKind::meter_gap}, {overlap, CheckKind::meter_overlap}}));
 }
 
 BOOST_AUTO_TEST_CASE(findings_name_the_newest_of_a_corrected_chain) {
@@ -52,8 +53,8 @@ BOOST_AUTO_TEST_CASE(findings_name_the_newest_of_a_corrected_chain) {
   record.begin("4400.0", "100.0");
   const auto flight =
       record.say("2025-03-03", flew(record.kit, "1.0", {}, collective("100.0", "101.0")));
-  const auto newest = record.correct(
-      flight, "2025-03-03", flew(record.kit, "1.0", {}, collective("100.5", "101.5")));
+  const auto newest = record.correct(flight, "2025-03-03",
+                                     flew(record.kit, "1.0", {}, collective("100.5", "101.5")));
   BOOST_CHECK(found_only(record, {{newest, CheckKind::meter_gap}}));
   record.strike(newest);
   BOOST_CHECK(found_only(record, {}));
@@ -101,8 +102,8 @@ BOOST_AUTO_TEST_CASE(an_entry_dated_ahead_and_a_look_alike_are_found) {
   const auto alike =
       record.say("2025-03-01", logbook::PartIs{support::part("PN-1", "50-1"), "", {}, {}, {}});
   const auto ahead = record.say("2025-03-11", flew(record.kit, "1.0"));
-  BOOST_CHECK(found_only(record, {{alike, CheckKind::serial_look_alike},
-                                  {ahead, CheckKind::in_the_future}}));
+  BOOST_CHECK(found_only(
+      record, {{alike, CheckKind::serial_look_alike}, {ahead, CheckKind::in_the_future}}));
 }
 
 BOOST_AUTO_TEST_CASE(facts_checked_one_after_another_see_those_before_them) {
@@ -155,11 +156,16 @@ class CleanHistory {
     const auto flights = below(4);
     for (int flight = 0; flight < flights; ++flight) fly(day);
     switch (below(12)) {
-      case 0: return inspect(day);
-      case 1: return change_meter(day);
-      case 2: return move_engine(day);
-      case 3: return miss_hours(day);
-      default: return;
+      case 0:
+        return inspect(day);
+      case 1:
+        return change_meter(day);
+      case 2:
+        return move_engine(day);
+      case 3:
+        return miss_hours(day);
+      default:
+        return;
     }
   }
   const Record& record() const { return record_; }
@@ -232,8 +238,8 @@ class CleanHistory {
 };
 
 void expect_nothing(const CleanHistory& history) {
-  for (const auto& finding : reckon::check_record(history.record().entries(),
-                                                  history.record().today)) {
+  for (const auto& finding :
+       reckon::check_record(history.record().entries(), history.record().today)) {
     BOOST_ERROR("entry " << finding.entry.number << " raises " << finding.objection.kind << " on "
                          << finding.objection.slot);
   }

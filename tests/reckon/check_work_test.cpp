@@ -47,8 +47,8 @@ BOOST_AUTO_TEST_SUITE(check_work)
 BOOST_AUTO_TEST_CASE(s29_a_removal_that_states_other_hours_than_flown_is_asked_about) {
   Record record;
   record.begin("4000.0", "", "2024-01-01");
-  record.say("2024-01-01", fitted(engine, {record.kit, "engine 1", "4000.0"},
-                                  {had_hours("1000.0")}));
+  record.say("2024-01-01",
+             fitted(engine, {record.kit, "engine 1", "4000.0"}, {had_hours("1000.0")}));
   record.say("2025-03-01", sheet(record.kit, "450.0", "2024-01-01"));
   auto slip = removed(engine, {record.kit, "engine 1", "4450.0"});
   slip.with = {had_hours("1540.0")};
@@ -82,18 +82,18 @@ BOOST_AUTO_TEST_CASE(a_part_does_not_gain_hours_while_it_is_off) {
   record.say("2025-03-01", fitted(engine, {record.kit, "engine 1", ""}, {had_hours("1000.0")}));
   record.say("2025-03-02", flew(record.kit, "10.0"));
   record.say("2025-03-03", removed(engine, {record.kit, "engine 1", ""}));
-  CHECK_KINDS(record.kinds("2025-03-04", fitted(engine, {record.kit, "engine 1", ""},
-                                                {had_hours("1012.0")})),
+  CHECK_KINDS(record.kinds("2025-03-04",
+                           fitted(engine, {record.kit, "engine 1", ""}, {had_hours("1012.0")})),
               CheckKind::had_differs);
-  CHECK_KINDS(record.kinds("2025-03-04", fitted(engine, {record.kit, "engine 1", ""},
-                                                {had_hours("1010.0")})));
+  CHECK_KINDS(record.kinds("2025-03-04",
+                           fitted(engine, {record.kit, "engine 1", ""}, {had_hours("1010.0")})));
 }
 
 BOOST_AUTO_TEST_CASE(what_a_thing_has_when_it_comes_on_record_is_its_source) {
   Record record;
   record.begin("4000.0", "");
-  CHECK_KINDS(record.kinds("2025-03-04", fitted(engine, {record.kit, "engine 1", "4000.0"},
-                                                {had_hours("1010.0")})));
+  CHECK_KINDS(record.kinds(
+      "2025-03-04", fitted(engine, {record.kit, "engine 1", "4000.0"}, {had_hours("1010.0")})));
 }
 
 BOOST_AUTO_TEST_CASE(a_stated_total_that_differs_from_the_flights_is_asked_about) {
@@ -127,8 +127,7 @@ BOOST_AUTO_TEST_CASE(before_the_book_begins_a_stated_total_is_the_source) {
 BOOST_AUTO_TEST_CASE(s49_a_late_flight_that_overtakes_a_signed_total_is_asked_about) {
   Inspected record;
   const auto signed_entry = record.say("2025-03-05", done("inspection", record.kit, "4410.0"));
-  CHECK_KINDS(record.kinds("2025-03-04", flew(record.kit, "1.3")),
-              CheckKind::stated_total_differs);
+  CHECK_KINDS(record.kinds("2025-03-04", flew(record.kit, "1.3")), CheckKind::stated_total_differs);
   const auto asked = record.only("2025-03-04", flew(record.kit, "1.3"));
   BOOST_CHECK(asked.stated == hours("4410.0"));
   BOOST_CHECK(asked.reckoned == hours("4411.3"));
@@ -193,8 +192,8 @@ BOOST_AUTO_TEST_CASE(engine_hours_stated_of_a_twin_need_their_engine) {
   CHECK_KINDS(record.kinds("2025-03-04", typed));
   typed.engine = support::hours("1001.0");
   CHECK_KINDS(record.kinds("2025-03-04", typed), CheckKind::stated_total_differs);
-  record.say("2025-03-01", fitted(support::engine("TS-40", "E-1002"),
-                                  {record.kit, "engine 2", ""}, {had_hours("2000.0")}));
+  record.say("2025-03-01", fitted(support::engine("TS-40", "E-1002"), {record.kit, "engine 2", ""},
+                                  {had_hours("2000.0")}));
   typed.engine = support::hours("1000.0");
   CHECK_KINDS(record.kinds("2025-03-04", typed), CheckKind::not_on_a_twin);
 }

@@ -100,10 +100,10 @@ inline reckon::Figure hours(const std::string& text) { return {support::service(
 
 }  // namespace checking
 
-#define CHECK_KINDS(found, ...)                                                    \
-  do {                                                                             \
-    const checking::Kinds kinds_found = found;                                     \
-    const checking::Kinds kinds_wanted = {__VA_ARGS__};                            \
-    BOOST_CHECK_EQUAL_COLLECTIONS(kinds_found.begin(), kinds_found.end(),          \
-                                  kinds_wanted.begin(), kinds_wanted.end());       \
+#define CHECK_KINDS(found, ...)                                                                 \
+  do {                                                                                          \
+    const checking::Kinds kinds_found = found;                                                  \
+    const checking::Kinds kinds_wanted = {__VA_ARGS__};                                         \
+    BOOST_CHECK_EQUAL_COLLECTIONS(kinds_found.begin(), kinds_found.end(), kinds_wanted.begin(), \
+                                  kinds_wanted.end());                                          \
   } while (false)

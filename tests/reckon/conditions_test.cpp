@@ -99,7 +99,7 @@ Ready ask_with(const std::function<void(reckon::Standing&)>& change) {
   const support::Book book = complete_book();
   AsOf asked(book, "2025-03-10");
   change(asked.standing);
-  return reckon::ready(asked.histories, asked.standing, kit, {}, {});
+  return reckon::ready(asked.histories, asked.standing, {kit, {}, {}});
 }
 
 reckon::Question question(std::vector<logbook::Thing> about) {
@@ -147,8 +147,7 @@ BOOST_AUTO_TEST_CASE(eighth_nothing_unread_about_it) {
 BOOST_AUTO_TEST_CASE(ninth_all_bases_heard) {
   reckon::Book known;
   known.all_bases_heard = false;
-  const reckon::Missing bases =
-      only_missing(ask(complete_book(), "2025-03-10", {}, known));
+  const reckon::Missing bases = only_missing(ask(complete_book(), "2025-03-10", {}, known));
   BOOST_CHECK(bases.condition == Condition::bases_heard);
 }
 

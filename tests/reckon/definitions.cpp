@@ -27,8 +27,7 @@ logbook::Limit limit(const logbook::Scope& scope, std::vector<Term> terms, Combi
   fact.terms = {combine, std::move(terms)};
   return fact;
 }
-logbook::Task task(const std::string& name, const logbook::Scope& scope,
-                   std::vector<Term> every) {
+logbook::Task task(const std::string& name, const logbook::Scope& scope, std::vector<Term> every) {
   logbook::Task fact;
   fact.name = {name};
   fact.scope = scope;
@@ -88,8 +87,7 @@ std::vector<reckon::Item> AsOf::due(const logbook::Aircraft& aircraft) const {
 }
 std::vector<reckon::Item> AsOf::lives() const { return reckon::lives(histories, standing); }
 
-const reckon::Item& item_of(const std::vector<reckon::Item>& items,
-                            const std::string& beginning) {
+const reckon::Item& item_of(const std::vector<reckon::Item>& items, const std::string& beginning) {
   const auto is_meant = [&](const reckon::Item& item) { return item.id.starts_with(beginning); };
   if (std::count_if(items.begin(), items.end(), is_meant) != 1) {
     throw std::invalid_argument("not one item: " + beginning);

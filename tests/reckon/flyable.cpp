@@ -27,8 +27,7 @@ void say_totals(support::Book& book, Without without) {
 
 void say_programme(support::Book& book, Without without) {
   if (without == Without::programme) return;
-  logbook::Task annual =
-      task("annual inspection", kit, {period(12, PeriodUnit::calendar_months)});
+  logbook::Task annual = task("annual inspection", kit, {period(12, PeriodUnit::calendar_months)});
   book.say(begins, annual);
   if (without == Without::last_done) return;
   book.say("2024-06-06", support::done("annual inspection", kit, "900.0"));
@@ -40,7 +39,8 @@ support::Book complete_book(Without without) {
   support::Book book;
   book.say(begins, is_model(kit, "Larkwing 5"));
   say_totals(book, without);
-  if (without != Without::no_engine) book.say(begins, support::fitted(engine, {kit, "engine 1", ""}));
+  if (without != Without::no_engine)
+    book.say(begins, support::fitted(engine, {kit, "engine 1", ""}));
   book.say(begins, required(logbook::Model{{"Larkwing 5"}}, "engine 1"));
   if (without == Without::place) book.say(begins, required(kit, "tail rotor"));
   say_programme(book, without);
@@ -57,7 +57,7 @@ void add_task(support::Book& book, const std::string& name, std::vector<logbook:
 reckon::Ready ask(const support::Book& book, const std::string& as_of, const reckon::Trip& trip,
                   const reckon::Book& known) {
   const AsOf asked(book, as_of);
-  reckon::Ready answer = reckon::ready(asked.histories, asked.standing, kit, trip, known);
+  reckon::Ready answer = reckon::ready(asked.histories, asked.standing, {kit, trip, known});
   return answer;
 }
 

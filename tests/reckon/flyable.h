@@ -15,13 +15,20 @@ inline const logbook::Engine engine = support::engine("TS-40", "E-1001");
 
 // What complete_book leaves out.
 enum class Without {
-  nothing, airframe_total, engine_total, place, no_engine, programme, last_done, limit, review
+  nothing,
+  airframe_total,
+  engine_total,
+  place,
+  no_engine,
+  programme,
+  last_done,
+  limit,
+  review
 };
 support::Book complete_book(Without without = Without::nothing);
 
 // A task on the aircraft, done at the beginning of the book.
-void add_task(support::Book& book, const std::string& name,
-              std::vector<logbook::Term> every);
+void add_task(support::Book& book, const std::string& name, std::vector<logbook::Term> every);
 
 reckon::Ready ask(const support::Book& book, const std::string& as_of, const reckon::Trip& trip,
                   const reckon::Book& known = {});

@@ -22,7 +22,8 @@ const logbook::Engine engine = support::engine("TS-40", "E-1001");
 support::Book plain_book() {
   support::Book book;
   book.say("2020-01-01", support::forward(kit, "1000.0", {had(support::landings(3000))}));
-  book.say("2020-01-01", support::forward(engine, {had_hours("2000.0"), had(support::starts(900))}));
+  book.say("2020-01-01",
+           support::forward(engine, {had_hours("2000.0"), had(support::starts(900))}));
   book.say("2020-01-01", support::fitted(engine, {kit, "engine 1", ""}));
   return book;
 }
@@ -58,8 +59,8 @@ BOOST_AUTO_TEST_CASE(a_lowered_limit_holds_from_its_day) {  // records S35
   book.say("2020-01-01", support::fitted(b, {kit, "blade 2", ""}, {had_hours("3210.0")}));
   const logbook::EntryId old =
       book.say("2020-01-01", limit(logbook::PartKind{{"PN-B"}}, {hours("6000.0", Basis::new_)}));
-  book.say(instead("2025-03-01",
-                   limit(logbook::PartKind{{"PN-B"}}, {hours("3000.0", Basis::new_)}), old));
+  book.say(instead("2025-03-01", limit(logbook::PartKind{{"PN-B"}}, {hours("3000.0", Basis::new_)}),
+                   old));
   const AsOf before(book, "2025-02-28");
   BOOST_TEST(left(life_item(before, "limit:PN-B A-1")) == "3014.0");
   const AsOf after_it(book, "2025-03-01");
@@ -111,8 +112,7 @@ BOOST_AUTO_TEST_CASE(five_years_or_3000_h_is_over_by_the_date) {  // records S55
 BOOST_AUTO_TEST_CASE(bolts_pass_a_landing_limit_on_the_tenth_flight) {  // records S25
   const logbook::Part bolts = support::part("PN-TB", "T-1");
   support::Book book = plain_book();
-  book.say("2020-01-01",
-           support::fitted(bolts, {kit, "tail", ""}, {had(support::landings(4981))}));
+  book.say("2020-01-01", support::fitted(bolts, {kit, "tail", ""}, {had(support::landings(4981))}));
   book.say("2020-01-01", limit(bolts, {count(support::landings(5000), Basis::new_)}));
   for (int flight = 1; flight <= 17; ++flight) {
     book.say("2020-01-02", support::flew(kit, "0.5", {support::landings(2)}));
@@ -160,8 +160,7 @@ BOOST_AUTO_TEST_CASE(a_disc_keeps_its_life_when_the_engine_is_overhauled) {  // 
   book.say("2020-01-01", support::overhauled(engine, {had_hours("8200.0")}));
   book.say("2020-01-01", support::fitted(disc, {engine, "disc", ""}, {had_hours("8200.0")}));
   book.say("2020-01-01", support::fitted(engine, {kit, "engine 1", "4000.0"}));
-  book.say("2020-01-01",
-           limit(logbook::Model{{"TS-40"}}, {hours("3500.0", Basis::overhaul)}));
+  book.say("2020-01-01", limit(logbook::Model{{"TS-40"}}, {hours("3500.0", Basis::overhaul)}));
   book.say("2020-01-01", limit(disc, {hours("10000.0", Basis::new_)}));
   const AsOf asked(book, "2020-01-02");
   const std::vector<reckon::Item> items = asked.due(kit);
@@ -196,8 +195,7 @@ BOOST_AUTO_TEST_CASE(two_engines_of_a_twin_are_reckoned_each_by_itself) {  // ru
                                                          had_hours("2006.9", Basis::overhaul)}));
   book.say("2020-01-01", support::fitted(left_engine, {twin, "engine 1", ""}));
   book.say("2020-01-01", support::fitted(right_engine, {twin, "engine 2", ""}));
-  book.say("2020-01-01",
-           limit(logbook::Model{{"TS-40"}}, {hours("3600.0", Basis::overhaul)}));
+  book.say("2020-01-01", limit(logbook::Model{{"TS-40"}}, {hours("3600.0", Basis::overhaul)}));
   const AsOf asked(book, "2020-01-01");
   const reckon::Item one = life_item(asked, "limit:TS-40 E-1");
   const reckon::Item two = life_item(asked, "limit:TS-40 E-2");

@@ -1,8 +1,8 @@
 // Names that look alike fold alike, and near names come nearest first.
 
-#include <boost/test/unit_test.hpp>
-
 #include "reckon/look_alike.h"
+
+#include <boost/test/unit_test.hpp>
 
 using reckon::folded;
 using reckon::nearest_three;

@@ -29,10 +29,10 @@ BOOST_AUTO_TEST_CASE(calendar_months_run_through_the_last_day_of_the_month) {
 }
 
 BOOST_AUTO_TEST_CASE(months_keep_the_day_or_take_the_last_of_a_shorter_month) {
-  BOOST_TEST(from("2025-01-31", 1, PeriodUnit::months) == "2025-02-28");  // 24
-  BOOST_TEST(from("2024-01-31", 1, PeriodUnit::months) == "2024-02-29");  // 24
-  BOOST_TEST(from("2024-08-31", 6, PeriodUnit::months) == "2025-02-28");  // 28
-  BOOST_TEST(from("2025-02-28", 6, PeriodUnit::months) == "2025-08-28");  // 28, chained
+  BOOST_TEST(from("2025-01-31", 1, PeriodUnit::months) == "2025-02-28");   // 24
+  BOOST_TEST(from("2024-01-31", 1, PeriodUnit::months) == "2024-02-29");   // 24
+  BOOST_TEST(from("2024-08-31", 6, PeriodUnit::months) == "2025-02-28");   // 28
+  BOOST_TEST(from("2025-02-28", 6, PeriodUnit::months) == "2025-08-28");   // 28, chained
   BOOST_TEST(from("2024-02-29", 24, PeriodUnit::months) == "2026-02-28");  // records S46
 }
 

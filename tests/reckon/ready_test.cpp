@@ -113,13 +113,13 @@ BOOST_AUTO_TEST_CASE(cycles_not_flown_yet_are_the_dearest_of_late_or_one_full_cy
       support::part("PN-D", "D-1"), {support::had_hours("10.0"), support::had(cycles("100"))});
   book.say("2025-03-01", disc);
   book.say("2025-03-01", support::fitted(disc.thing, {engine, "disc", ""}));
-  book.say("2025-03-01", limit(disc.thing.index() == 2 ? logbook::Scope{std::get<logbook::Part>(
-                                                             disc.thing)}
-                                                       : logbook::Scope{engine},
-                               {count(cycles("102.5"), Basis::new_)}));
+  book.say("2025-03-01",
+           limit(disc.thing.index() == 2 ? logbook::Scope{std::get<logbook::Part>(disc.thing)}
+                                         : logbook::Scope{engine},
+                 {count(cycles("102.5"), Basis::new_)}));
   BOOST_TEST(said(ask(book, "2025-03-10", trip_of("1.0")).answer) == "yes");
-  book.say("2025-03-02", support::flew(kit, "1.0", {support::starts(1), support::landings(1),
-                                                    cycles("1.4")}));
+  book.say("2025-03-02",
+           support::flew(kit, "1.0", {support::starts(1), support::landings(1), cycles("1.4")}));
   const Ready ready = ask(book, "2025-03-10", trip_of("1.0"));
   BOOST_TEST(said(ready.answer) == "no");
   BOOST_REQUIRE(!ready.obstacles.empty());

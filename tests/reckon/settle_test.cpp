@@ -49,8 +49,8 @@ Item settled(std::vector<Side> sides, logbook::Combine combine = logbook::Combin
 
 BOOST_AUTO_TEST_CASE(without_a_forecast_the_smaller_part_of_its_limit_governs) {
   // 10 of 100 h against 30 of 365 days: 0.1 against 0.08.
-  const Item item = settled({hours_side("10.0", "100.0", State::soon),
-                             days_side(30, 365, State::soon)});
+  const Item item =
+      settled({hours_side("10.0", "100.0", State::soon), days_side(30, 365, State::soon)});
   BOOST_TEST(item.governs == 1);
   BOOST_TEST(!item.expected.has_value());
 }

@@ -1,5 +1,6 @@
 // Types every session at a shell and holds what comes back against what is written:
-// run_sessions PROGRAM FOLDER|FILE…, with TIMEWORN_REWRITE=1 it writes down what came back instead.
+// run_sessions PROGRAM FOLDER|FILE…; with TIMEWORN_REWRITE=1 it writes down what came back
+// instead.
 #include <algorithm>
 #include <cstdlib>
 #include <exception>

@@ -94,8 +94,7 @@ std::vector<Break> breaks_of(const Histories& histories, const Standing& standin
 }
 
 // The newest break between two readings, if there is one.
-const Break* break_between(const std::vector<Break>& breaks, const Mark& after,
-                           const Mark& up_to) {
+const Break* break_between(const std::vector<Break>& breaks, const Mark& after, const Mark& up_to) {
   const Break* found = nullptr;
   for (const Break& one : breaks) {
     if (after < one.mark && one.mark <= up_to) found = &one;
@@ -145,12 +144,11 @@ void grade(Segment& segment, double serial_correlation) {
   segment.finding = grade_points(points, serial_correlation);
   if (!segment.finding.evidence) return;
   const Evidence& evidence = *segment.finding.evidence;
-  segment.slope = SlopeText{to_tenths(100.0 * evidence.line.slope),
-                            to_tenths(100.0 * evidence.slope.low),
-                            to_tenths(100.0 * evidence.slope.high)};
-  const double last = std::max_element(points.begin(), points.end(), [](Point a, Point b) {
-                        return a.x < b.x;
-                      })->x;
+  segment.slope =
+      SlopeText{to_tenths(100.0 * evidence.line.slope), to_tenths(100.0 * evidence.slope.low),
+                to_tenths(100.0 * evidence.slope.high)};
+  const double last =
+      std::max_element(points.begin(), points.end(), [](Point a, Point b) { return a.x < b.x; })->x;
   segment.now = quantity::Margin::of(std::llround(10.0 * value_at(evidence.line, last)));
   for (const std::size_t place : evidence.deciding) segment.deciding.push_back(entries[place]);
 }

@@ -26,8 +26,16 @@ struct MarginPoint {
 
 // Why a segment begins.
 enum class Beginning {
-  first_reading, fitted, overhauled, washed, hot_section, probe, fuel_control, torque_gauge,
-  temperature_gauge, limit_changed,
+  first_reading,
+  fitted,
+  overhauled,
+  washed,
+  hot_section,
+  probe,
+  fuel_control,
+  torque_gauge,
+  temperature_gauge,
+  limit_changed,
 };
 
 // Figures for people, rounded half away from zero to tenths of a degree per 100 h.
@@ -43,8 +51,8 @@ struct Segment {
   std::optional<logbook::EntryId> begun_by;
   std::vector<MarginPoint> points;
   Finding finding;
-  std::optional<SlopeText> slope;       // where there is a line
-  std::optional<quantity::Margin> now;  // the line's value at the last counted reading, tenths
+  std::optional<SlopeText> slope;          // where there is a line
+  std::optional<quantity::Margin> now;     // the line's value at the last counted reading, tenths
   std::vector<logbook::EntryId> deciding;  // single readings that carry the answer
 };
 

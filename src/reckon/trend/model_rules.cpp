@@ -6,12 +6,18 @@ namespace {
 
 Beginning beginning_of(logbook::EventKind event) {
   switch (event) {
-    case logbook::EventKind::washed: return Beginning::washed;
-    case logbook::EventKind::hot_section_done: return Beginning::hot_section;
-    case logbook::EventKind::temperature_probe_changed: return Beginning::probe;
-    case logbook::EventKind::fuel_control_adjusted: return Beginning::fuel_control;
-    case logbook::EventKind::torque_gauge_changed: return Beginning::torque_gauge;
-    case logbook::EventKind::temperature_gauge_changed: return Beginning::temperature_gauge;
+    case logbook::EventKind::washed:
+      return Beginning::washed;
+    case logbook::EventKind::hot_section_done:
+      return Beginning::hot_section;
+    case logbook::EventKind::temperature_probe_changed:
+      return Beginning::probe;
+    case logbook::EventKind::fuel_control_adjusted:
+      return Beginning::fuel_control;
+    case logbook::EventKind::torque_gauge_changed:
+      return Beginning::torque_gauge;
+    case logbook::EventKind::temperature_gauge_changed:
+      return Beginning::temperature_gauge;
   }
   return Beginning::first_reading;
 }
