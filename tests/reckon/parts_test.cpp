@@ -273,6 +273,25 @@ BOOST_AUTO_TEST_CASE(overhauled_before_the_book_began_counts_from_its_stated_tot
               std::optional(support::day("2020-02-14")));
 }
 
+BOOST_AUTO_TEST_CASE(an_overhaul_does_not_move_the_day_of_entry_into_service) {  // records S38
+  Book book;
+  book.say("2010-03-01", fitted(module, {engine, "gas generator", ""}, {had_hours("0.0")}));
+  book.say("2019-06-01", support::overhauled(module));
+  const Told told(book, "2025-01-01");
+  const auto day_of = [&](Basis basis) { return say(*told.histories.basis_day(module, basis)); };
+  BOOST_TEST(day_of(Basis::new_) == "2010-03-01");
+  BOOST_TEST(day_of(Basis::fitting) == "2010-03-01");
+  BOOST_TEST(day_of(Basis::overhaul) == "2019-06-01");
+  BOOST_CHECK(!told.histories.basis_day(module, Basis::manufacture));
+}
+
+BOOST_AUTO_TEST_CASE(a_flight_past_a_limit_counts_whole) {  // records S41
+  Book book = two_aircraft("100.0", "1.0");
+  book.say("2025-01-01", fitted(disc, {kit, "disc", ""}, {had_hours("1774.2")}));
+  book.say("2025-01-02", flew(kit, "1.4"));
+  BOOST_TEST(Told(book, "2025-01-02").hours(disc) == "1775.6");
+}
+
 BOOST_AUTO_TEST_CASE(a_rule_holds_from_its_day_or_from_the_day_it_says) {
   for (const bool is_recounted : {false, true}) {
     Book book = two_aircraft("100.0", "1.0");

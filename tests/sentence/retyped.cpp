@@ -62,7 +62,10 @@ std::string with_plurals(const std::string& text) {
   return replaced(text, "\\b1 (start|flight|landing|cycle|day|month|year)\\b", "1 $1s");
 }
 std::string without_commas(const std::string& text) { return replaced(text, ", ", " "); }
+// Texts that hold quotes themselves stay as they are: without the outer ones, theirs would take
+// over.
 std::string without_quotes(const std::string& text) {
+  if (text.find("\\\"") != std::string::npos) return text;
   std::string result;
   for (const char c : text) {
     if (c != '"') result += c;

@@ -8,6 +8,7 @@
 #include "sentence/kinds/kinds.h"
 #include "sentence/random_facts.h"
 #include "sentence/sentence.h"
+#include "sentence/sorts/things.h"
 #include "sentence/walk.h"
 
 using namespace sentence;
@@ -17,17 +18,38 @@ namespace {
 
 constexpr std::int64_t ordinary_facts = 400;
 
-// The names of a few random facts, as a book would know them.
-Known known_by(Dice& dice) {
+template <class Type>
+const Type* as(const Sort& sort, const void* value) {
+  return &sort == &sort_of<Type> ? static_cast<const Type*>(value) : nullptr;
+}
+
+// Adds the names in a sentence, as a book knows them once it holds it.
+void learn(Known& known, const logbook::Said& said) {
+  logbook::TaskClass class_ = logbook::TaskClass::task;
+  walk(said, [&](const Sort& sort, const void* value) {
+    if (const auto* name = as<logbook::Aircraft>(sort, value)) known.things.emplace_back(*name);
+    if (const auto* name = as<logbook::Engine>(sort, value)) known.things.emplace_back(*name);
+    if (const auto* name = as<logbook::Part>(sort, value)) known.things.emplace_back(*name);
+    if (const auto* name = as<logbook::Model>(sort, value)) known.models.push_back(name->name);
+    if (const auto* name = as<logbook::PartKind>(sort, value)) {
+      known.part_numbers.push_back(name->number);
+    }
+    if (const auto* name = as<logbook::PersonName>(sort, value)) known.people.push_back(*name);
+    if (const auto* word = as<logbook::TaskClass>(sort, value)) class_ = *word;
+    if (const auto* name = as<logbook::TaskName>(sort, value)) {
+      known.tasks.push_back({class_, *name});
+    }
+  });
+}
+
+// A small book that holds this sentence too.
+Known known_by(Dice& dice, const logbook::Said& said) {
   Known known;
-  for (int i = 0; i < 6; ++i) {
-    const std::string name = random_facts::hostile_text(dice);
-    known.things.emplace_back(logbook::Aircraft{{name}});
-    known.things.emplace_back(logbook::Engine{{"TS-40"}, {random_facts::hostile_text(dice)}});
-    known.things.emplace_back(logbook::Part{{"PN-1"}, {random_facts::hostile_text(dice)}});
-    known.tasks.push_back({logbook::TaskClass::inspection, {random_facts::hostile_text(dice)}});
-    known.people.push_back({random_facts::hostile_text(dice)});
-    known.models.push_back({random_facts::hostile_text(dice)});
+  learn(known, said);
+  for (int i = 0; i < 12; ++i) {
+    const auto last = static_cast<std::int64_t>(all_kinds().size()) - 1;
+    const auto index = static_cast<std::size_t>(dice.between(0, last));
+    learn(known, random_facts::said_of(dice, *all_kinds()[index]));
   }
   return known;
 }
@@ -67,7 +89,7 @@ BOOST_AUTO_TEST_CASE(text_typed_as_people_type_is_the_same_fact_or_refused) {
 
 BOOST_AUTO_TEST_CASE(what_is_known_changes_no_canonical_sentence) {
   for_random_facts([&](Dice& dice, const logbook::Said& said, const std::string& text) {
-    const Known known = known_by(dice);
+    const Known known = known_by(dice, said);
     const Reading reading{said.day, &known};
     const Read read = sentence::read(text, reading);
     BOOST_TEST_REQUIRE(read.said.has_value(), text);
@@ -77,7 +99,7 @@ BOOST_AUTO_TEST_CASE(what_is_known_changes_no_canonical_sentence) {
 
 BOOST_AUTO_TEST_CASE(what_is_known_makes_no_retyped_sentence_another_fact) {
   for_random_facts([&](Dice& dice, const logbook::Said& said, const std::string& text) {
-    const Known known = known_by(dice);
+    const Known known = known_by(dice, said);
     const Reading reading{said.day, &known};
     for (const retyped::Way& way : retyped::ways()) {
       const std::string typed = way.type(text);

@@ -2,13 +2,13 @@
 // reckon can be tested without the reader of sentences. Numbers, frames and digests are filled in.
 //
 //   support::Book book;
-//   book.say("2026-01-01", support::forward(kit, "4321.6",
-//   {support::had(support::landings(5608))})); auto flight = book.say("2026-03-04",
-//   support::flew(kit, "1.7", {support::starts(1)})); book.correct(flight, "2026-03-04",
-//   support::flew(kit, "1.8")); book.strike(flight); book.write_as('M');            // another
-//   base, which has heard nothing yet book.hear();                   // … and now knows all that is
-//   in the book reckon::Standing standing = reckon::standing(book.entries(),
-//   support::day("2026-03-31"));
+//   book.say("2026-01-01", support::forward(kit, "4321.6", {support::had_hours("12.0")}));
+//   auto flight = book.say("2026-03-04", support::flew(kit, "1.7", {support::starts(1)}));
+//   book.correct(flight, "2026-03-04", support::flew(kit, "1.8"));
+//   book.strike(flight);
+//   book.write_as('M');  // another base, which has heard nothing yet
+//   book.hear();         // and now knows all that is in the book
+//   reckon::Standing standing = reckon::standing(book.entries(), support::day("2026-03-31"));
 //
 // Members that a helper does not take are set on the fact before it is said:
 //   auto flown = support::flew(kit, "1.7"); flown.by_clock = true; book.say("2026-03-04", flown);

@@ -69,6 +69,13 @@ std::string engine_place(std::string_view name) {
   return is_one ? std::string("engine ") + name.back() : std::string();
 }
 
+// "engine 1 B-2" without its quotes is engine 1 with the serial B-2, so it may be no place.
+bool reads_as_place_and_serial(std::string_view name) {
+  constexpr std::size_t size = std::string_view("engine 1").size();
+  return name.size() > size && name[size] == ' ' && !engine_place(name.substr(0, size)).empty() &&
+         can_stand_bare(text::upper(name.substr(size + 1)));
+}
+
 std::string bare_meter(std::string_view name) {
   for (const std::string_view meter : bare_meters) {
     if (text::upper(meter) == text::upper(name)) return std::string(meter);
@@ -107,21 +114,22 @@ bool read_part_number(Cursor& cursor, logbook::PartNumber& name) {
 bool read_task(Cursor& cursor, logbook::TaskName& name) {
   const std::size_t start = cursor.skip_blanks();
   const bool is_quoted = opens_quote(cursor.text(), start);
-  if (!is_quoted && cursor.known() != nullptr) {
-    std::vector<Candidate<logbook::TaskName>> candidates;
-    for (const auto& [class_, task] : cursor.known()->tasks) {
-      candidates.push_back({task.text, task, task.text});
-    }
-    if (take_only(cursor, candidates, name)) return true;
-    if (cursor.at() != start) return false;
+  // A bare name is itself, whatever else is known.
+  if (read_name(cursor, {Folding::kept, Figures::in_quotes}, name.text)) return true;
+  cursor.go_to(start);
+  if (is_quoted || cursor.known() == nullptr) return false;
+  std::vector<Candidate<logbook::TaskName>> candidates;
+  for (const auto& [class_, task] : cursor.known()->tasks) {
+    candidates.push_back({task.text, task, task.text});
   }
-  return read_name(cursor, {Folding::kept, Figures::in_quotes}, name.text);
+  return take_only(cursor, candidates, name);
 }
 
 bool read_place(Cursor& cursor, logbook::PlaceName& name) {
   const std::size_t start = cursor.skip_blanks();
   if (opens_quote(cursor.text(), start)) {
     if (!read_quoted_name(cursor, name.text)) return false;
+    if (reads_as_place_and_serial(name.text)) return cursor.refuse(start, Fault::bad_name);
     const std::string engine = engine_place(name.text);
     if (!engine.empty()) name.text = engine;
     return true;

@@ -110,6 +110,11 @@ bool read_short_task_class(Cursor& cursor, void* task_class) {
   for (const auto& [class_, name] : cursor.known()->tasks) {
     candidates.push_back({name.text, class_, canonical(class_) + ' ' + canonical(name)});
   }
+  // What stands there as a bare name is no other task, however alike.
+  logbook::TaskName named;
+  if (!read_task(cursor, named)) return false;
+  cursor.go_to(start);
+  std::erase_if(candidates, [&](const auto& candidate) { return candidate.name != named.text; });
   const bool is_taken = take_only(cursor, candidates, declared::at<logbook::TaskClass>(task_class));
   if (is_taken) cursor.go_to(start);
   return is_taken;
