@@ -150,6 +150,14 @@ void check_before(const Between& between, const MeterMark& before, Objections& o
   objections.back().entries = {before.fact.id};
 }
 
+bool is_of_old_meter(const MeterMark& mark, const MeterMark& change) {
+  const bool can_be_old = mark.end <= change.begin;
+  const bool can_be_new = mark.begin >= change.end;
+  if (can_be_old != can_be_new) return can_be_old;
+  if (can_be_old) return mark.fact < change.fact;
+  return std::abs((mark.end - change.begin).count()) <= std::abs((mark.begin - change.end).count());
+}
+
 // A gap after it was told when the later entry was made.
 void check_after(const Between& between, const MeterMark& after, Objections& objections) {
   if (between.mark.end <= after.begin || is_duplicate_of(objections, after)) return;
@@ -158,16 +166,16 @@ void check_after(const Between& between, const MeterMark& after, Objections& obj
 
 }  // namespace
 
-// On the day of a change, a run belongs to that meter to whose reading it is nearer.
+// On the day of a change, a run belongs to the meter whose readings it can be of: the old one shows
+// nothing past its last reading, the new one nothing before its first. Where it can be of both, the
+// entry written first was first; of neither, the nearer one.
 int MeterChecks::rank_in_day(const MeterName& meter, const MeterMark& mark) const {
   if (mark.rank == brought_forward_rank || mark.is_change) return mark.rank;
   const auto found = changes_.find(meter);
   if (found == changes_.end()) return run_rank;
   for (const MeterMark& change : found->second) {
     if (change.fact.said->day != mark.fact.said->day) continue;
-    const std::int64_t to_old = std::abs((mark.end - change.begin).count());
-    const std::int64_t to_new = std::abs((mark.begin - change.end).count());
-    return to_old <= to_new ? run_rank : run_after_change_rank;
+    return is_of_old_meter(mark, change) ? run_rank : run_after_change_rank;
   }
   return run_rank;
 }

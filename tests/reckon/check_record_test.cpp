@@ -141,7 +141,7 @@ BOOST_AUTO_TEST_CASE(facts_checked_one_after_another_see_those_before_them) {
 namespace {
 
 // A history without fault: flights in the order of their meters, some by clock, some missing hours
-// on record, an engine moved with right hours, inspections at right totals.
+// on record, a meter changed, an engine moved with right hours, inspections at right totals.
 class CleanHistory {
  public:
   explicit CleanHistory(std::uint64_t seed) : random_(seed) {
@@ -158,6 +158,8 @@ class CleanHistory {
     switch (below(12)) {
       case 0:
         return inspect(day);
+      case 1:
+        return change_meter(day);
       case 2:
         return move_engine(day);
       case 3:
@@ -204,6 +206,11 @@ class CleanHistory {
     done.meter = logbook::MeterReading{{"collective"}, meter_};
     done.after_the_last_flight = true;
     say(day, done);
+  }
+  void change_meter(quantity::Day day) {
+    const quantity::HourMeter out = meter_;
+    meter_ = quantity::HourMeter::of(below(100) * 360);
+    say(day, logbook::MeterChanged{record_.kit, {"collective"}, out, meter_, {}});
   }
   void move_engine(quantity::Day day) {
     const logbook::Had had{logbook::Grade::exact, logbook::ClockHours{own_, {}}, {}};
