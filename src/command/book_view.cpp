@@ -74,6 +74,19 @@ report::Sheet BookView::sheet() const {
   return sheet;
 }
 
+report::Sheet BookView::sheet(const logbook::Aircraft& aircraft) const {
+  report::Sheet head = sheet();
+  for (const reckon::StandingFact& fact : standing.facts) {
+    const auto* flew = std::get_if<logbook::Flew>(&fact.said->fact);
+    if (flew == nullptr || !(flew->aircraft == aircraft)) continue;
+    for (const logbook::AcceptedDoubt& accepted : fact.said->although) {
+      if (!words::tells_of_missing_hours(accepted.doubt)) continue;
+      head.left_out.push_back(words::missing_hours_text(accepted.doubt, fact.chain.back()));
+    }
+  }
+  return head;
+}
+
 std::vector<reckon::Item> BookView::due(const logbook::Aircraft& aircraft,
                                         const reckon::Soon& soon) const {
   auto items = reckon::due(*early, standing, aircraft, soon);

@@ -39,6 +39,8 @@ struct BookView {
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
   report::Sheet sheet() const;
+  // With what is known not to be counted of the aircraft: hours accepted as missing.
+  report::Sheet sheet(const logbook::Aircraft& aircraft) const;
   // The due list with the harsher of both orders; the lives likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,
                                 const reckon::Soon& soon = {}) const;

@@ -38,8 +38,9 @@ ExitCode run(const Typed& typed, World& world) {
     if (const auto wrong = read_within(*within, soon)) return say_unanswerable(*wrong, world);
   }
   const auto& which = std::get<logbook::Aircraft>(aircraft);
-  return say_answer(report::due_list(view.histories(), which, view.due(which, soon), view.sheet()),
-                    typed, world);
+  return say_answer(
+      report::due_list(view.histories(), which, view.due(which, soon), view.sheet(which)), typed,
+      world);
 }
 
 }  // namespace

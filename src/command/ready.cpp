@@ -94,9 +94,9 @@ ExitCode run(const Typed& typed, World& world) {
   reckon::Trip trip;
   if (auto wrong = read_trip(typed, view, aircraft, trip)) return say_unanswerable(*wrong, world);
   const reckon::Ready ready = view.ready(aircraft, trip);
-  say_answer(
-      report::ready_answer(view.histories(), {aircraft, trip, view.as_of}, ready, view.sheet()),
-      typed, world);
+  say_answer(report::ready_answer(view.histories(), {aircraft, trip, view.as_of}, ready,
+                                  view.sheet(aircraft)),
+             typed, world);
   return exit_code(ready.answer);
 }
 

@@ -8,64 +8,9 @@
 #include <vector>
 
 #include "reckon/histories.h"
+#include "reckon/objection.h"
 
 namespace reckon {
-
-enum class Severity {
-  impossible,  // refused
-  doubtful,    // asked; taken when the sentence carries "although … because …"
-};
-
-enum class CheckKind {
-  meter_gap,
-  meter_overlap,
-  hours_against_meter,
-  hours_against_clock,
-  duplicate,
-  too_long_a_day,
-  in_the_future,
-  wrong_year,
-  before_brought_forward,
-  landings_below_flights,
-  no_such_thing,
-  no_such_task,
-  task_defined_twice,
-  serial_elsewhere,
-  place_taken,
-  not_fitted_there,
-  serial_look_alike,
-  fitted_before_made,
-  engine_older_than_airframe,
-  stated_total_differs,
-  had_differs,
-  minutes_as_decimals,
-  fraction_of_a_whole_count,
-  correction_of_older_entry,
-  correction_of_other_kind,
-  entry_unknown,
-  not_on_a_twin,
-  nothing_changes,
-  bare_off_on,
-  lifts_without_flight,
-  meter_backwards,  // a run that ends below its beginning
-  swapped_fields,   // a count of cycles holds what the meter says of the hours
-  wrong_clock,      // a stated total that is near what another clock shows
-  already_struck,   // a correction or strike of what is struck
-  referred_to,      // a strike of what other entries rest on: they are in entries
-};
-
-struct Objection {
-  CheckKind kind = CheckKind::meter_gap;
-  Severity severity = Severity::doubtful;
-  std::string slot;  // the clause that it points at ("meters", "landed"), if any
-  // Meter readings are given as hours. The difference says how far apart, and is never negative.
-  std::optional<Figure> stated;
-  std::optional<Figure> reckoned;
-  std::optional<Figure> difference;
-  std::vector<logbook::EntryId> entries;
-  std::vector<std::string> names;  // things, places, candidates (nearest tasks …)
-  std::optional<Day> day;
-};
 
 // Checks facts one after another against a record that grows with them. Every objection is given,
 // also one that the sentence accepts by although: words knows a doubt's text, and the command floor

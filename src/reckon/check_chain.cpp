@@ -158,7 +158,7 @@ void check_strike(const logbook::Struck& struck, const Standing& standing, Objec
 void check_replacement(const logbook::Said& said, const Standing& standing,
                        Objections& objections) {
   if (!said.instead_of) return;
-  const StandingFact* fact = find_named(standing, *said.instead_of);
+  const StandingFact* fact = find_named(standing.facts, *said.instead_of);
   if (fact == nullptr) {
     objections.push_back(unknown_entry(*said.instead_of, "instead_of"));
   } else if (fact->said->fact.index() != said.fact.index()) {

@@ -5,7 +5,7 @@
 #include <tuple>
 #include <vector>
 
-#include "reckon/check.h"
+#include "reckon/objection.h"
 
 namespace reckon {
 

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "reckon/ready.h"
+#include "reckon/readiness.h"
 #include "reckon/view.h"
 
 namespace reckon {

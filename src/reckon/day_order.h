@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "reckon/flown.h"
-#include "reckon/histories.h"
 #include "reckon/knowledge.h"
+#include "reckon/stay.h"
 
 namespace reckon {
 

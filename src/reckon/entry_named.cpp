@@ -39,9 +39,10 @@ bool is_named(const logbook::EntryName& name, const logbook::EntryId& id) {
   return name.writer == writer_letters(id.writer, name.writer.size());
 }
 
-const StandingFact* find_named(const Standing& standing, const logbook::EntryName& name) {
+const StandingFact* find_named(const std::vector<StandingFact>& facts,
+                               const logbook::EntryName& name) {
   const StandingFact* found = nullptr;
-  for (const StandingFact& fact : standing.facts) {
+  for (const StandingFact& fact : facts) {
     if (!holds(fact, name)) continue;
     if (found != nullptr) return nullptr;
     found = &fact;

@@ -3,9 +3,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "logbook/entry.h"
-#include "reckon/standing.h"
+#include "reckon/standing_fact.h"
 
 namespace reckon {
 
@@ -15,6 +16,7 @@ std::string writer_letters(const logbook::WriterId& writer, std::size_t count);
 bool is_named(const logbook::EntryName& name, const logbook::EntryId& id);
 
 // The one standing fact whose chain holds an entry of that name; null: none, or more than one.
-const StandingFact* find_named(const Standing& standing, const logbook::EntryName& name);
+const StandingFact* find_named(const std::vector<StandingFact>& facts,
+                               const logbook::EntryName& name);
 
 }  // namespace reckon

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "reckon/flown.h"
-#include "reckon/histories.h"
+#include "reckon/stay.h"
 
 namespace reckon {
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "reckon/standing.h"
+#include "reckon/standing_fact.h"
 
 namespace reckon {
 

@@ -41,7 +41,7 @@ Replaced replaced_by(const Standing& standing) {
   Replaced replaced;
   for (const StandingFact& fact : standing.facts) {
     if (!fact.said->instead_of) continue;
-    const StandingFact* older = find_named(standing, *fact.said->instead_of);
+    const StandingFact* older = find_named(standing.facts, *fact.said->instead_of);
     if (older == nullptr || older == &fact || !may_replace(fact, *older)) continue;
     replaced[&fact] = older;
   }

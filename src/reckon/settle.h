@@ -2,7 +2,7 @@
 // side to run out governs and what is over counts before all else; combined latest, the last.
 #pragma once
 
-#include "reckon/lives.h"
+#include "reckon/item.h"
 
 namespace reckon {
 

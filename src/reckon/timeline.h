@@ -5,9 +5,9 @@
 #include <optional>
 #include <vector>
 
-#include "reckon/histories.h"
 #include "reckon/ledger.h"
 #include "reckon/past.h"
+#include "reckon/stay.h"
 
 namespace reckon {
 

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "reckon/ready.h"
+#include "reckon/readiness.h"
 #include "reckon/view.h"
 
 namespace reckon {

@@ -4,7 +4,7 @@
 #include <map>
 
 #include "reckon/forecast.h"
-#include "reckon/lives.h"
+#include "reckon/item.h"
 #include "reckon/rules_in_force.h"
 
 namespace reckon {

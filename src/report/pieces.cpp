@@ -25,7 +25,11 @@ void add_foot(document::Document& page, const Sheet& sheet) {
 document::Json json_head(const Sheet& sheet) {
   document::Json head = document::Json::object();
   head.set("as_of", quantity::say(sheet.as_of));
-  return head.set("horizon", words::horizon_text(sheet.horizon));
+  head.set("horizon", words::horizon_text(sheet.horizon));
+  if (sheet.left_out.empty()) return head;
+  document::Json left_out = document::Json::array();
+  for (const std::string& sentence : sheet.left_out) left_out.add(sentence);
+  return head.set("left_out", std::move(left_out));
 }
 
 State state_of(reckon::State state) {

@@ -4,16 +4,10 @@
 #include <vector>
 
 #include "reckon/due.h"
+#include "report/saved.h"
 #include "report/sheet.h"
 
 namespace report {
-
-struct Saved {
-  std::vector<logbook::Entry> entries;
-  quantity::Day today;
-  bool day_was_left_out = false;     // then "(today)" is said
-  std::vector<std::string> notices;  // sentences: a new writer, an accepted doubt …
-};
 
 // With histories of the state after the entries; for more than ten entries only their number and
 // the aircraft touched are told.

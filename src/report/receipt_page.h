@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "reckon/lives.h"
-#include "report/receipt.h"
+#include "report/saved.h"
 
 namespace report {
 

@@ -8,6 +8,7 @@
 #include <variant>
 
 #include "logbook/entry.h"
+#include "sentence/frame_lists.h"
 
 namespace sentence {
 
@@ -44,24 +45,9 @@ struct EntryPreimage {
 };
 std::string entry_preimage(const logbook::Frame& frame, const EntryPreimage& parts);
 
-std::string say_writer(const logbook::WriterId& writer);  // 26 characters
-std::optional<logbook::WriterId> read_writer(std::string_view text);
-std::string say_record_id(const logbook::RecordId& record);  // 26 characters, likewise
-std::optional<logbook::RecordId> read_record_id(std::string_view text);
 // The name people see: the first five characters, more where two writers share them.
 std::string short_writer(const logbook::WriterId& writer, std::size_t characters = 5);
 // K7QXM-123.
 std::string say_entry(const logbook::EntryId& entry, std::size_t characters = 5);
-// 64 lower-case hexadecimal digits.
-std::string say_digest(const logbook::Digest& digest);
-std::optional<logbook::Digest> read_digest(std::string_view text);
-// Lists of the frame: joined by commas, "-" when empty. They are in the order of the types' own
-// comparison without a double; the readers refuse every other spelling.
-std::string say_knows(const std::vector<logbook::Knows>& knows);
-std::optional<std::vector<logbook::Knows>> read_knows(std::string_view text);
-std::string say_refers(const std::vector<logbook::EntryId>& refers);
-std::optional<std::vector<logbook::EntryId>> read_refers(std::string_view text);
-std::string say_about(const std::vector<logbook::About>& about);
-std::optional<std::vector<logbook::About>> read_about(std::string_view text);
 
 }  // namespace sentence

@@ -6,7 +6,6 @@
 
 #include "quantity/expect.h"
 #include "quantity/figure.h"
-#include "sentence/frame.h"
 #include "text/binary.h"
 #include "text/percent.h"
 #include "text/pieces.h"

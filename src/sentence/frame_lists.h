@@ -1,9 +1,11 @@
-// sentence/frame_lists.h: the pieces that a record line's first field and its lists are made of.
+// sentence/frame_lists.h: the fields of a record line one by one: names and lists.
 #pragma once
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "logbook/entry.h"
 
@@ -19,5 +21,21 @@ struct Numbered {
   std::string_view rest;
 };
 std::optional<Numbered> read_numbered(std::string_view text);
+
+std::string say_writer(const logbook::WriterId& writer);  // 26 characters
+std::optional<logbook::WriterId> read_writer(std::string_view text);
+std::string say_record_id(const logbook::RecordId& record);  // 26 characters, likewise
+std::optional<logbook::RecordId> read_record_id(std::string_view text);
+// 64 lower-case hexadecimal digits.
+std::string say_digest(const logbook::Digest& digest);
+std::optional<logbook::Digest> read_digest(std::string_view text);
+// Lists of the frame: joined by commas, "-" when empty. They are in the order of the types' own
+// comparison without a double; the readers refuse every other spelling.
+std::string say_knows(const std::vector<logbook::Knows>& knows);
+std::optional<std::vector<logbook::Knows>> read_knows(std::string_view text);
+std::string say_refers(const std::vector<logbook::EntryId>& refers);
+std::optional<std::vector<logbook::EntryId>> read_refers(std::string_view text);
+std::string say_about(const std::vector<logbook::About>& about);
+std::optional<std::vector<logbook::About>> read_about(std::string_view text);
 
 }  // namespace sentence

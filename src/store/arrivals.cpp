@@ -2,6 +2,7 @@
 
 #include "sentence/frame.h"
 #include "store/sql.h"
+#include "store/trouble.h"
 
 namespace store {
 namespace {

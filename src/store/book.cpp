@@ -66,7 +66,7 @@ std::optional<logbook::Said> first_said(Database& database) {
   return stored ? said_by(*stored) : std::nullopt;
 }
 
-Book::Book(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+Book::Book(std::unique_ptr<BookInside> inside) : inside_(std::move(inside)) {}
 Book::Book(Book&&) noexcept = default;
 Book& Book::operator=(Book&&) noexcept = default;
 Book::~Book() = default;
@@ -77,9 +77,9 @@ Book Book::create(const std::string& path, const logbook::Said& begins,
   NewFile file(path);
   {
     const logbook::RecordId record = new_record(origin_of(begins, surroundings));
-    auto inside = std::unique_ptr<Inside>(new Inside{Database(file.name(), Database::Mode::create),
-                                                     Access::write, surroundings, record, false,
-                                                     false, begins});
+    auto inside = std::unique_ptr<BookInside>(
+        new BookInside{Database(file.name(), Database::Mode::create), Access::write, surroundings,
+                       record, false, false, begins});
     lay_out(inside->database, record);
     Book book(std::move(inside));
     Pen pen(book);
@@ -94,8 +94,8 @@ Book Book::create(const std::string& path, const logbook::Said& begins,
 Book Book::open(const std::string& path, Access access, const Surroundings& surroundings) {
   const std::string file = existing_file(path, access);
   const auto mode = access == Access::write ? Database::Mode::write : Database::Mode::read;
-  auto inside = std::unique_ptr<Inside>(
-      new Inside{Database(file, mode), access, surroundings, {}, false, false, {}});
+  auto inside = std::unique_ptr<BookInside>(
+      new BookInside{Database(file, mode), access, surroundings, {}, false, false, {}});
   inside->record = record_of(inside->database, path);
   inside->is_newer = inside->database.number("PRAGMA user_version") > schema_version;
   if (inside->is_newer && access == Access::write) {

@@ -12,29 +12,11 @@
 #include "logbook/derived.h"
 #include "logbook/entry.h"
 #include "logbook/trouble.h"
+#include "store/finding.h"
+#include "store/surroundings.h"
+#include "store/trouble.h"
 
 namespace store {
-
-// Thrown for everything that is wrong with the file or the disk; caught only in main.
-class Trouble {
- public:
-  explicit Trouble(logbook::Trouble trouble) : trouble_(std::move(trouble)) {}
-  const logbook::Trouble& what() const { return trouble_; }
-
- private:
-  logbook::Trouble trouble_;
-};
-
-enum class Access { read, write };
-
-// Where time and chance come from. A record begun for tests takes the clock and the seed from its
-// first entry; every other record has a random id and random writers, whatever the seed here.
-struct Surroundings {
-  quantity::Instant now;
-  std::string state_folder;            // holds the mark of each book's writer on this machine
-  std::optional<std::int64_t> seed;    // records for tests only: mixed with the record's own
-  std::optional<quantity::Day> today;  // the day in the book's place; absent: the UTC day of now
-};
 
 // A name of an entry that means none on record, or more than one.
 struct UnclearName {
@@ -43,14 +25,8 @@ struct UnclearName {
 };
 using Appended = std::variant<logbook::Entry, std::vector<UnclearName>>;
 
-// One finding of check: what is at fault, and which entry.
-struct Finding {
-  std::string what;  // a stable id: chain, sentence, about, derived, totals …
-  std::optional<logbook::EntryId> entry;
-  std::string detail;
-};
-
 class Pen;
+struct BookInside;  // what an open book holds
 
 class Book {
  public:
@@ -89,9 +65,8 @@ class Book {
  private:
   friend class Look;
   friend class Pen;
-  struct Inside;
-  std::unique_ptr<Inside> inside_;
-  explicit Book(std::unique_ptr<Inside> inside);
+  std::unique_ptr<BookInside> inside_;
+  explicit Book(std::unique_ptr<BookInside> inside);
 };
 
 // While it lives, everything read from the book is of one state. Short: a writer waits for it.

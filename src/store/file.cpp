@@ -11,6 +11,8 @@
 #include <memory>
 #include <system_error>
 
+#include "store/trouble.h"
+
 namespace store {
 namespace {
 

@@ -4,7 +4,7 @@
 
 #include <string>
 
-#include "store/book.h"
+#include "store/surroundings.h"
 
 namespace store {
 

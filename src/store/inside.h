@@ -4,8 +4,8 @@
 #include <optional>
 #include <string>
 
-#include "store/book.h"
 #include "store/sqlite.h"
+#include "store/surroundings.h"
 
 namespace store {
 
@@ -13,7 +13,7 @@ namespace store {
 inline constexpr std::int64_t application = 0x5457524E;
 inline constexpr std::int64_t schema_version = 1;
 
-struct Book::Inside {
+struct BookInside {
   Database database;
   Access access = Access::read;
   Surroundings surroundings;

@@ -11,8 +11,8 @@
 
 #include "quantity/figure.h"
 #include "sentence/frame.h"
-#include "store/book.h"
 #include "store/file.h"
+#include "store/trouble.h"
 
 namespace store {
 namespace {

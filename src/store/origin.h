@@ -7,7 +7,7 @@
 #include <string>
 
 #include "logbook/entry.h"
-#include "store/book.h"
+#include "store/surroundings.h"
 
 namespace store {
 

@@ -20,7 +20,7 @@
 namespace store {
 
 struct Pen::Inside {
-  explicit Inside(Book::Inside& opened);
+  explicit Inside(BookInside& opened);
   ~Inside();
 
   // Finds out under which writer this command writes.
@@ -32,7 +32,7 @@ struct Pen::Inside {
   // Reads the entry from the file again, and all of it must be what was meant.
   void prove(const Stored& stored, const logbook::Said& said);
 
-  Book::Inside& book;
+  BookInside& book;
   Database& database;
   // In this order: who waits for the marks holds no lock on the book.
   std::optional<Marks> marks;
@@ -46,7 +46,7 @@ struct Pen::Inside {
   Places places;
 };
 
-Pen::Inside::Inside(Book::Inside& opened)
+Pen::Inside::Inside(BookInside& opened)
     : book(opened),
       database(opened.database),
       marks(std::in_place, opened.surroundings.state_folder, opened.record),

@@ -6,8 +6,8 @@
 #include "quantity/expect.h"
 #include "sentence/frame.h"
 #include "sentence/sentence.h"
-#include "store/book.h"
 #include "store/sql.h"
+#include "store/trouble.h"
 
 namespace store {
 namespace {

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "sentence/frame.h"
-#include "store/book.h"
+#include "store/trouble.h"
 
 namespace store {
 namespace {

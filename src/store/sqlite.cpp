@@ -7,7 +7,7 @@
 #include <utility>
 
 #include "quantity/expect.h"
-#include "store/book.h"
+#include "store/trouble.h"
 
 namespace store {
 namespace {

@@ -176,6 +176,18 @@ std::string doubt_text(const Objection& objection) {
   return filled(sentences_of(objection).doubt, objection);
 }
 
+bool tells_of_missing_hours(std::string_view doubt) {
+  const std::string_view sentence = sentences.front().doubt;  // of a gap on the meter
+  static_assert(sentences.front().kind == CheckKind::meter_gap);
+  return doubt.ends_with(sentence.substr(sentence.find('}') + 1));
+}
+
+std::string missing_hours_text(std::string_view doubt, const logbook::EntryId& entry) {
+  return fill(
+      "Not counted: \"{}\", accepted in {}. Say those hours as unaccounted, and they count.",
+      {std::string(doubt), entry_name(entry)});
+}
+
 std::string objection_text(const Objection& objection) {
   const Sentences& both = sentences_of(objection);
   return capital(filled(both.doubt, objection)) + ". " + filled(both.advice, objection);

@@ -149,6 +149,16 @@ std::string allowed_text(const Ready& ready) {
   return has_day ? fill("By the calendar you can fly until {}.", {day}) : std::string();
 }
 
+namespace {
+
+// An estimate, so no finer than tenths, and never less than it is.
+quantity::ServiceHours tenths_up(quantity::ServiceHours hours) {
+  constexpr std::int64_t tenth = 360 * 1000;
+  return quantity::ServiceHours::of(quantity::ceiling_divide(hours.count(), tenth) * tenth);
+}
+
+}  // namespace
+
 std::vector<std::string> freshness_texts(const Ready& ready, quantity::Day today) {
   std::vector<std::string> texts;
   if (ready.gap && ready.gap->count() > 0) {
@@ -161,7 +171,7 @@ std::vector<std::string> freshness_texts(const Ready& ready, quantity::Day today
   if (ready.may_be_missing && ready.last_flight) {
     texts.push_back(fill("No flight for {}: at recent use about {} may be missing.",
                          {counted((today - *ready.last_flight).count(), "day", "days"),
-                          hours_used(*ready.may_be_missing)}));
+                          hours_used(tenths_up(*ready.may_be_missing))}));
   }
   return texts;
 }

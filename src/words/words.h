@@ -32,6 +32,11 @@ std::string counter_name(const logbook::Counter& counter, bool one);  // "start"
 // The doubt's stable text that "although" carries to accept it: it holds its figure, so that the
 // doubt is raised again only if the figure changes: "2.3 h are missing before this flight".
 std::string doubt_text(const reckon::Objection& objection);
+// Whether an accepted doubt says that hours are missing: they count nowhere, so every answer about
+// the aircraft must say so.
+bool tells_of_missing_hours(std::string_view doubt);
+// "0.5 h are missing before this flight": accepted in K7QXM-9, and counted nowhere.
+std::string missing_hours_text(std::string_view doubt, const logbook::EntryId& entry);
 // The whole objection: what was read, what is wrong, what to do. Two sentences at most.
 std::string objection_text(const reckon::Objection& objection);
 std::string question_text(const reckon::Question& question);

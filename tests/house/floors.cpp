@@ -76,11 +76,10 @@ std::string unit_of(const std::string& path) { return path.substr(0, path.find_l
 
 using Arrows = std::map<std::string, Names>;
 
-// Only headers draw arrows: what a header includes must be understood before it.
 Arrows arrows_of(const std::vector<Source>& sources) {
   Arrows arrows;
   for (const auto& source : sources) {
-    if (!is_code(source.path) || !source.path.ends_with(".h")) continue;
+    if (!is_code(source.path)) continue;
     for (const auto& include : includes_of(source.text)) {
       const auto root = is_under(source.path, "src") ? std::string("src/") : std::string("tests/");
       const auto target = unit_of(root + include.path);
@@ -171,7 +170,7 @@ Findings check_circles(const std::vector<Source>& sources) {
   const auto arrows = arrows_of(sources);
   for (const auto& [unit, targets] : arrows) {
     if (!reach_of(unit, arrows).contains(unit)) continue;
-    findings.push_back({unit, 0, "the header reaches itself through its includes"});
+    findings.push_back({unit, 0, "the unit reaches itself through its includes"});
   }
   for (const auto library : {"boost/math/", "sodium", "utf8proc.h", "nlohmann/"}) {
     append(findings, check_single_doors(sources, library));

@@ -2,6 +2,7 @@
 // Items put together by hand: what words and reports say does not need a book.
 
 #include <cstdint>
+#include <deque>
 #include <string>
 
 #include "quantity/hours.h"
@@ -101,8 +102,8 @@ inline Item with_sides(Item item, std::vector<Side> sides, int governs) {
 
 inline Item task_item(logbook::TaskClass class_, const std::string& name,
                       const logbook::Thing& thing) {
-  // Tasks stay for the whole run, since items point at them.
-  auto* task = new logbook::Task;
+  static std::deque<logbook::Task> kept;  // for the whole run, since items point at them
+  logbook::Task* task = &kept.emplace_back();
   task->class_ = class_;
   task->name = {name};
   Item item;
@@ -118,7 +119,8 @@ inline Item task_item(logbook::TaskClass class_, const std::string& name,
 }
 
 inline Item limit_item(const logbook::Thing& thing, logbook::LimitVerb verb) {
-  auto* limit = new logbook::Limit;
+  static std::deque<logbook::Limit> kept;  // for the whole run, since items point at them
+  logbook::Limit* limit = &kept.emplace_back();
   limit->verb = verb;
   Item item;
   item.id = "limit";

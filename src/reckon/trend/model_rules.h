@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "reckon/standing.h"
-#include "reckon/trend/margins.h"
+#include "reckon/trend/series.h"
 
 namespace reckon::trend {
 

@@ -1,0 +1,18 @@
+// report/saved.h: what an entering command saved, as values.
+#pragma once
+
+#include <vector>
+
+#include "reckon/due.h"
+#include "report/sheet.h"
+
+namespace report {
+
+struct Saved {
+  std::vector<logbook::Entry> entries;
+  quantity::Day today;
+  bool day_was_left_out = false;     // then "(today)" is said
+  std::vector<std::string> notices;  // sentences: a new writer, an accepted doubt …
+};
+
+}  // namespace report

@@ -1,0 +1,26 @@
+// store/finding.h: one finding of the check of a book, as a value.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "logbook/derived.h"
+#include "logbook/entry.h"
+#include "logbook/trouble.h"
+#include "store/surroundings.h"
+#include "store/trouble.h"
+
+namespace store {
+
+// One finding of check: what is at fault, and which entry.
+struct Finding {
+  std::string what;  // a stable id: chain, sentence, about, derived, totals …
+  std::optional<logbook::EntryId> entry;
+  std::string detail;
+};
+
+}  // namespace store
