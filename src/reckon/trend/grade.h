@@ -43,11 +43,11 @@ struct Evidence {
 };
 
 struct Finding {
-  Grade grade;
-  std::size_t points;
-  double span_hours;
-  bool has_points_enough;
-  bool has_span_enough;
+  Grade grade = Grade::too_few;
+  std::size_t points = 0;
+  double span_hours = 0.0;
+  bool has_points_enough = false;
+  bool has_span_enough = false;
   std::optional<Evidence> evidence;  // none when too few
 };
 
