@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <map>
 
+#include "document/long_rows.h"
 #include "document/number.h"
 #include "text/visible.h"
 
@@ -30,29 +31,29 @@ std::string quoted(std::string_view words) {
   return result + '"';
 }
 
+// Where a cell stands in the long table.
 struct Place {
   std::string_view section;
   std::size_t row;
-  std::string_view column;
 };
 
-std::string line(const Place& place, const Cell& cell) {
+std::string line(const Place& place, const LongCell& cell) {
   const std::string row = std::to_string(place.row);
   std::string result;
   for (const std::string_view field :
-       {place.section, std::string_view(row), place.column, std::string_view(cell.shown),
-        std::string_view(cell.exact), std::string_view(cell.unit), word(cell.state)}) {
+       {place.section, std::string_view(row), cell.column, std::string_view(cell.shown),
+        std::string_view(cell.exact), std::string_view(cell.unit), cell.state}) {
     if (!result.empty()) result += ',';
     result += csv_field(text::visible_line(field));
   }
   return result + "\r\n";
 }
 
-// Walks over the blocks and counts the sentences of each kind on its way.
+// Walks over the blocks and counts the rows of each section on its way.
 class Lines {
  public:
   void say(std::string_view section, std::string_view column, const std::string& words) {
-    out_ += line({section, ++counted_[section], column}, Cell{words, "", "", State::none});
+    add_row(section, {{column, words, "", "", ""}});
   }
 
   void operator()(const Heading& heading) { say("heading", "text", heading.text); }
@@ -66,25 +67,34 @@ class Lines {
 
   void operator()(const Table& table) {
     if (table.rows.empty() && !table.if_empty.empty()) say(table.key, "text", table.if_empty);
-    for (const std::vector<Cell>& row : table.rows) {
-      ++counted_[table.key];
-      add_row(table, row);
-    }
+    for (const std::vector<Cell>& row : table.rows) add_row(table.key, cells_of(table, row));
+  }
+
+  void operator()(const Chart& chart) {
+    add_row("chart", {{"title", chart.title, "", "", ""}, {"text", chart.alt, "", "", ""}});
+    for (const LongRow& row : long_rows(chart)) add_row(row.section, row.cells);
   }
 
   const std::string& out() const { return out_; }
 
  private:
-  void add_row(const Table& table, const std::vector<Cell>& row) {
+  static std::vector<LongCell> cells_of(const Table& table, const std::vector<Cell>& row) {
+    std::vector<LongCell> cells;
     for (std::size_t i = 0; i < row.size(); ++i) {
       std::string_view key;
       if (i < table.columns.size()) key = table.columns[i].key;
-      out_ += line({table.key, counted_[table.key], key}, row[i]);
+      cells.push_back({key, row[i].shown, row[i].exact, row[i].unit, word(row[i].state)});
     }
+    return cells;
+  }
+
+  void add_row(std::string_view section, const std::vector<LongCell>& cells) {
+    const std::size_t row = ++counted_[std::string(section)];
+    for (const LongCell& cell : cells) out_ += line({section, row}, cell);
   }
 
   std::string out_ = "section,row,column,shown,exact,unit,state\r\n";
-  std::map<std::string_view, std::size_t> counted_;  // the words belong to the document
+  std::map<std::string, std::size_t> counted_;
 };
 
 }  // namespace

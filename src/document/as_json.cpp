@@ -1,5 +1,7 @@
 #include "document/as_json.h"
 
+#include "document/chart_json.h"
+
 namespace document {
 namespace {
 
@@ -31,6 +33,7 @@ struct BlockJson {
   Json operator()(const Paragraph& paragraph) const { return block("paragraph", paragraph.text); }
   Json operator()(const Note& note) const { return block("note", note.text); }
   Json operator()(const Table& table) const;
+  Json operator()(const Chart& chart) const { return chart_json(chart); }
   Json operator()(const SignatureBlock& signature) const;
 };
 

@@ -8,7 +8,8 @@ namespace document {
 
 // {"title","head":["…"],"blocks":[…]}, each block with its "kind":
 // heading, paragraph and note have "text"; table has "key", "columns":[{"key","name","align"}],
-// "rows":[{column key: {"shown","exact","unit","state"}, …}] and "if_empty"; signature has
+// "rows":[{column key: {"shown","exact","unit","state"}, …}] and "if_empty"; chart is told at
+// chart_json.h; signature has
 // "statement" and "labels". Every member always stands there, an empty string for nothing.
 // Additive for ever: members may be added, never changed or taken away.
 Json as_json(const Document& document);

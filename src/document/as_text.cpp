@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "document/chart_lines.h"
 #include "document/table_lines.h"
 #include "document/wrap.h"
 #include "text/unicode.h"
@@ -21,6 +22,7 @@ struct BlockLines {
   Lines operator()(const Heading& heading) const { return wrapped(heading.text, columns); }
   Lines operator()(const Paragraph& paragraph) const { return wrapped(paragraph.text, columns); }
   Lines operator()(const Table& table) const { return table_lines(table, columns); }
+  Lines operator()(const Chart& chart) const { return chart_lines(chart, columns); }
   Lines operator()(const Note& note) const { return wrapped("Note: " + note.text, columns); }
   Lines operator()(const SignatureBlock& block) const;
 };
@@ -41,7 +43,8 @@ Lines BlockLines::operator()(const SignatureBlock& block) const {
   return lines;
 }
 
-bool is_headed_table(const Block& block) {
+bool is_tall(const Block& block) {
+  if (std::holds_alternative<Chart>(block)) return true;
   const Table* table = std::get_if<Table>(&block);
   return table != nullptr && has_head(*table);
 }
@@ -51,7 +54,7 @@ bool is_apart(const Block& before, const Block& after) {
   if (std::holds_alternative<Heading>(after)) return true;
   if (std::holds_alternative<Heading>(before)) return false;
   if (std::holds_alternative<SignatureBlock>(after)) return true;
-  return is_headed_table(before) || is_headed_table(after);
+  return is_tall(before) || is_tall(after);
 }
 
 Lines head_lines(const Document& document, std::size_t columns) {

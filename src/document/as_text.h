@@ -8,9 +8,9 @@
 
 namespace document {
 
-// The whole document, wrapped to `columns`, each line ending in a line feed and in no blank.
-// What is said does not depend on the width, only where lines break. Control characters in any of
-// its words are shown visibly.
+// The whole document, wrapped to `columns`, each line ending in a line feed and in no blank. Its
+// charts have no faults. What is said does not depend on the width, only where lines break; the
+// drawing of a chart wants 40 columns. Control characters in any of its words are shown visibly.
 std::string as_text(const Document& document, std::size_t columns);
 
 }  // namespace document

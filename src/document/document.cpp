@@ -2,15 +2,11 @@
 
 #include <set>
 
+#include "document/key.h"
 #include "document/number.h"
 
 namespace document {
 namespace {
-
-bool is_key(std::string_view key) {
-  constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz0123456789_";
-  return !key.empty() && key.find_first_not_of(letters) == key.npos;
-}
 
 bool is_exact(std::string_view exact) {
   return exact.empty() || is_plain_number(exact) || looks_like_day(exact);
@@ -38,6 +34,40 @@ void find_in_rows(const Table& table, std::vector<std::string>& found) {
   }
 }
 
+// Finds the faults of each block and the keys that are taken already.
+class BlockFaults {
+ public:
+  void operator()(const Table& table) {
+    const std::string place = "table \"" + table.key + "\"";
+    if (!is_key(table.key)) found_.push_back(place + " has no proper key");
+    take(table.key, place);
+    find_in_columns(table, found_);
+    find_in_rows(table, found_);
+  }
+
+  void operator()(const Chart& chart) {
+    for (const std::string& fault : faults(chart)) found_.push_back(fault);
+    for (const char* part : {"", "_line", "_band", "_level", "_event"}) {
+      take(chart.key + part, "chart \"" + chart.key + "\"");
+    }
+  }
+
+  template <typename Sentence>
+  void operator()(const Sentence&) {}
+
+  const std::vector<std::string>& found() const { return found_; }
+
+ private:
+  void take(const std::string& key, const std::string& place) {
+    if (!taken_.insert(key).second) found_.push_back(place + " has a key that is taken");
+  }
+
+  // The sections under which as_csv lists what stands outside of tables.
+  std::set<std::string> taken_{"title", "head",  "heading",  "paragraph",
+                               "note",  "chart", "signature"};
+  std::vector<std::string> found_;
+};
+
 }  // namespace
 
 std::string_view word(State state) {
@@ -59,19 +89,17 @@ std::string_view word(State state) {
 }
 
 std::vector<std::string> faults(const Document& document) {
-  // The sections under which as_csv lists what stands outside of tables.
-  std::set<std::string_view> taken{"title", "head", "heading", "paragraph", "note", "signature"};
-  std::vector<std::string> found;
+  BlockFaults faults;
+  for (const Block& block : document.blocks) std::visit(faults, block);
+  return faults.found();
+}
+
+std::vector<const Chart*> charts_of(const Document& document) {
+  std::vector<const Chart*> charts;
   for (const Block& block : document.blocks) {
-    const Table* table = std::get_if<Table>(&block);
-    if (table == nullptr) continue;
-    const std::string place = "table \"" + table->key + "\"";
-    if (!is_key(table->key)) found.push_back(place + " has no proper key");
-    if (!taken.insert(table->key).second) found.push_back(place + " has a key that is taken");
-    find_in_columns(*table, found);
-    find_in_rows(*table, found);
+    if (const Chart* chart = std::get_if<Chart>(&block)) charts.push_back(chart);
   }
-  return found;
+  return charts;
 }
 
 }  // namespace document

@@ -1,11 +1,13 @@
 #pragma once
 // Paper without aviation: what a page says, before anyone decides how it looks.
-// A document is built once and rendered as text, JSON or CSV; each cell says the same in all.
+// A document is built once and rendered as text, HTML, JSON or CSV; each cell says the same in all.
 
 #include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
+
+#include "document/chart/chart.h"
 
 namespace document {
 
@@ -54,7 +56,7 @@ struct SignatureBlock {
   std::vector<std::string> labels;  // a line to fill in by hand behind each
 };
 
-using Block = std::variant<Heading, Paragraph, Table, Note, SignatureBlock>;
+using Block = std::variant<Heading, Paragraph, Table, Chart, Note, SignatureBlock>;
 
 struct Document {
   std::string title;
@@ -64,7 +66,11 @@ struct Document {
 
 // What is wrong with the building of a document: a row of the wrong length, a key that is empty,
 // taken or not made of a-z, 0-9 and _, an exact value that is no number and no day, a table with
-// neither rows nor if_empty. Each fault is one of our own bugs, said for developers.
+// neither rows nor if_empty, and the faults of its charts. Each fault is one of our own bugs, said
+// for developers.
 std::vector<std::string> faults(const Document& document);
+
+// The charts of the document in their order.
+std::vector<const Chart*> charts_of(const Document& document);
 
 }  // namespace document

@@ -35,19 +35,20 @@ std::vector<std::string_view> unbroken_pieces(std::string_view words) {
 
 }  // namespace
 
-std::vector<std::string> wrapped(std::string_view words, std::size_t columns) {
+std::vector<std::string> wrapped(std::string_view words, std::size_t columns, Measure measure) {
   const std::string shown = text::visible_line(words);
   std::vector<std::string> lines;
+  const std::size_t blank = measure(" ");
   std::size_t used = 0;
   for (const std::string_view piece : unbroken_pieces(shown)) {
-    const std::size_t wide = text::columns(piece);
-    if (lines.empty() || used + 1 + wide > columns) {
+    const std::size_t wide = measure(piece);
+    if (lines.empty() || used + blank + wide > columns) {
       lines.emplace_back(piece);
       used = wide;
     } else {
       lines.back() += ' ';
       lines.back() += piece;
-      used += 1 + wide;
+      used += blank + wide;
     }
   }
   return lines;

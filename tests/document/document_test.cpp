@@ -99,6 +99,8 @@ BOOST_AUTO_TEST_CASE(formats_go_by_their_names) {
   BOOST_TEST((document::format_named("text") == document::Format::text));
   BOOST_TEST((document::format_named("json") == document::Format::json));
   BOOST_TEST((document::format_named("csv") == document::Format::csv));
+  BOOST_TEST((document::format_named("html") == document::Format::html));
+  BOOST_TEST((document::format_named("svg") == document::Format::svg));
   BOOST_TEST(!document::format_named("TEXT"));
   BOOST_TEST(!document::format_named(""));
 }
@@ -108,6 +110,7 @@ BOOST_AUTO_TEST_CASE(each_format_ends_its_last_line) {
   BOOST_TEST(document::render(document, document::Format::text, 80).ends_with("_\n"));
   BOOST_TEST(document::render(document, document::Format::json, 80).ends_with("\n}\n"));
   BOOST_TEST(document::render(document, document::Format::csv, 80).ends_with(",,,\r\n"));
+  BOOST_TEST(document::render(document, document::Format::html, 80).ends_with("</html>\n"));
 }
 
 BOOST_AUTO_TEST_CASE(nothing_is_rendered_of_a_faulty_document) {

@@ -178,4 +178,21 @@ Findings check_circles(const std::vector<Source>& sources) {
   return findings;
 }
 
+Findings check_own_headers(const std::vector<Source>& sources) {
+  std::set<std::string> paths;
+  for (const Source& source : sources) paths.insert(source.path);
+  Findings findings;
+  for (const Source& source : sources) {
+    if (!is_under(source.path, "src") || !source.path.ends_with(".cpp")) continue;
+    const std::string own = source.path.substr(0, source.path.size() - 3) + "h";
+    if (paths.count(own) == 0) continue;
+    const auto first = source.text.find("#include ");
+    const std::string wanted = "#include \"" + own.substr(4) + "\"";
+    if (first == std::string::npos || source.text.compare(first, wanted.size(), wanted) != 0) {
+      findings.push_back({source.path, 0, "the first include is not its own header"});
+    }
+  }
+  return findings;
+}
+
 }  // namespace house

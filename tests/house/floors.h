@@ -19,4 +19,8 @@ Findings check_purity(const Source& source);
 // A unit is a header with its source file. No unit reaches itself through includes.
 Findings check_circles(const std::vector<Source>& sources);
 
+// A source includes its own header before all else, so that every build proves that the header
+// stands alone.
+Findings check_own_headers(const std::vector<Source>& sources);
+
 }  // namespace house

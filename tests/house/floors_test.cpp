@@ -64,4 +64,13 @@ BOOST_AUTO_TEST_CASE(a_second_door_is_told) {
   BOOST_TEST(check_circles({first, second}).size() == 1U);
 }
 
+BOOST_AUTO_TEST_CASE(a_source_that_does_not_begin_with_its_own_header_is_told) {
+  const house::Source header{"src/a/b.h", "#pragma once\n"};
+  const house::Source good{"src/a/b.cpp", "#include \"a/b.h\"\n\n#include <map>\n"};
+  const house::Source bad{"src/a/b.cpp", "#include <map>\n\n#include \"a/b.h\"\n"};
+  BOOST_TEST(house::check_own_headers({header, good}).empty());
+  BOOST_TEST(house::check_own_headers({header, bad}).size() == 1U);
+  BOOST_TEST(house::check_own_headers({bad}).empty());  // there is no header of its own
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -49,10 +49,11 @@ bool is_own_getter(std::string_view code, std::size_t at) {
 
 Findings check_doubles(const Source& source) {
   static constexpr std::array<Word, 2> words = {
-      Word{"double", "amounts are whole numbers outside src/reckon/trend"},
-      Word{"float", "amounts are whole numbers outside src/reckon/trend"}};
+      Word{"double", "amounts are whole numbers outside src/reckon/trend and src/document/chart"},
+      Word{"float", "amounts are whole numbers outside src/reckon/trend and src/document/chart"}};
   const bool is_exact = is_under(source.path, "src") && is_code(source.path) &&
-                        !is_under(source.path, "src/reckon/trend");
+                        !is_under(source.path, "src/reckon/trend") &&
+                        !is_under(source.path, "src/document/chart");
   return is_exact ? find_words(source, words) : Findings();
 }
 

@@ -46,7 +46,8 @@ std::vector<Source> read_tree(const std::string& root) {
       if (is_left_out(at->path())) at.disable_recursion_pending();
       continue;
     }
-    if (!at->is_regular_file()) continue;
+    // In a linked work tree .git is a file.
+    if (!at->is_regular_file() || is_left_out(at->path())) continue;
     auto text = content(at->path());
     if (text.find('\0') != std::string::npos) continue;
     sources.push_back({fs::relative(at->path(), root).generic_string(), std::move(text)});

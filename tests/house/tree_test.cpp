@@ -74,6 +74,10 @@ BOOST_AUTO_TEST_CASE(shows_and_explains_every_command) {
   BOOST_TEST(house::told(house::check_commands(tree())) == "");
 }
 
+BOOST_AUTO_TEST_CASE(proves_every_header) {
+  BOOST_TEST(house::told(house::check_own_headers(tree())) == "");
+}
+
 BOOST_AUTO_TEST_CASE(says_no_banned_word) { BOOST_TEST(told_of_all(&house::check_words) == ""); }
 
 BOOST_AUTO_TEST_CASE(leaves_nothing_unfinished) {
