@@ -13,22 +13,14 @@ namespace {
 
 constexpr double epsilon = std::numeric_limits<double>::epsilon();
 
-double degrees_of_freedom(const Line& line) { return static_cast<double>(line.n) - 2.0; }
+double squared(double value) { return value * value; }
 
-// Everything that follows once n, the means, sxx, syy, slope and residuals are known.
-Line completed(Line line) {
-  const double n = static_cast<double>(line.n);
-  line.intercept = line.y_mean - line.slope * line.x_mean;
-  line.scatter = std::sqrt(line.residual_sum_of_squares / degrees_of_freedom(line));
-  line.slope_error = line.scatter / std::sqrt(line.sxx);
-  line.intercept_error = line.scatter * std::sqrt(1.0 / n + line.x_mean * line.x_mean / line.sxx);
-  line.r2.reset();
-  if (line.syy > 0.0) line.r2 = 1.0 - line.residual_sum_of_squares / line.syy;
-  return line;
+Interval around(double middle, double half_width) {
+  return {middle - half_width, middle + half_width};
 }
 
-// The mean, taken from the first point on: readings that are all alike then have exactly
-// themselves as mean, and a constant series has exactly no slope.
+}  // namespace
+
 Point mean_of(std::span<const Point> points) {
   const Point first = points.front();
   Point sum{0.0, 0.0};
@@ -40,19 +32,17 @@ Point mean_of(std::span<const Point> points) {
   return {first.x + sum.x / n, first.y + sum.y / n};
 }
 
-double squared(double value) { return value * value; }
-
-Interval around(double middle, double half_width) {
-  return {middle - half_width, middle + half_width};
+Line completed(Line line) {
+  const double n = static_cast<double>(line.n);
+  line.intercept = line.y_mean - line.slope * line.x_mean;
+  line.scatter =
+      std::sqrt(line.residual_sum_of_squares / static_cast<double>(line.degrees_of_freedom));
+  line.slope_error = line.scatter / std::sqrt(line.sxx);
+  line.intercept_error = line.scatter * std::sqrt(1.0 / n + line.x_mean * line.x_mean / line.sxx);
+  line.r2.reset();
+  if (line.syy > 0.0) line.r2 = 1.0 - line.residual_sum_of_squares / line.syy;
+  return line;
 }
-
-// t times the widening: what one standard error is multiplied by to give half a band.
-double errors_wide(const Line& line, Certainty certainty) {
-  return two_sided_t(certainty.confidence, degrees_of_freedom(line)) *
-         widening(certainty.serial_correlation);
-}
-
-}  // namespace
 
 Fit fit_line(std::span<const Point> points) {
   for (const Point& point : points) EXPECT(std::isfinite(point.x) && std::isfinite(point.y));
@@ -60,6 +50,7 @@ Fit fit_line(std::span<const Point> points) {
   const Point mean = mean_of(points);
   Line line{};
   line.n = points.size();
+  line.degrees_of_freedom = line.n - 2;
   line.x_mean = mean.x;
   line.y_mean = mean.y;
   double sxy = 0.0;
@@ -77,7 +68,8 @@ Fit fit_line(std::span<const Point> points) {
 }
 
 Fit without(const Line& line, Point one_of_its_points) {
-  if (line.n < 4) return Refusal::fewer_than_three_points;
+  if (line.n == 1) return line;
+  if (line.degrees_of_freedom < 2) return Refusal::fewer_than_three_points;
   const double n = static_cast<double>(line.n);
   const double dx = one_of_its_points.x - line.x_mean;
   const double dy = one_of_its_points.y - line.y_mean;
@@ -87,6 +79,7 @@ Fit without(const Line& line, Point one_of_its_points) {
   if (own_share <= n * n * epsilon) return Refusal::no_spread_in_x;
   Line rest = line;
   rest.n = line.n - 1;
+  rest.degrees_of_freedom = line.degrees_of_freedom - 1;
   rest.x_mean = line.x_mean - dx / (n - 1.0);
   rest.y_mean = line.y_mean - dy / (n - 1.0);
   rest.sxx = line.sxx * own_share * n / (n - 1.0);
@@ -104,6 +97,11 @@ double widening(double serial_correlation) {
   EXPECT(serial_correlation < 1.0);
   const double r = std::max(0.0, serial_correlation);
   return std::sqrt((1.0 + r) / (1.0 - r));
+}
+
+double errors_wide(const Line& line, Certainty certainty) {
+  return two_sided_t(certainty.confidence, static_cast<double>(line.degrees_of_freedom)) *
+         widening(certainty.serial_correlation);
 }
 
 double value_at(const Line& line, double x) { return line.y_mean + line.slope * (x - line.x_mean); }

@@ -16,8 +16,10 @@ struct Point {
   double y;  // C
 };
 
+// One line; or, of several with one slope (levels.h), the line of one level: then n and the means
+// are that level's own, and the rest comes from all levels together.
 struct Line {
-  std::size_t n;     // points in it, three or more
+  std::size_t n;     // points in it
   double x_mean;     // hours
   double y_mean;     // C
   double sxx;        // sum of squared distances of the x from their mean, hours squared
@@ -29,6 +31,7 @@ struct Line {
   double slope_error;              // C per hour, standard error, not widened
   double intercept_error;          // C, standard error, not widened
   std::optional<double> r2;        // share of syy that the line takes up; none when syy is 0
+  std::size_t degrees_of_freedom;  // of the scatter, one or more: n - 2 for one line
 };
 
 enum class Refusal { fewer_than_three_points, no_spread_in_x };
@@ -48,11 +51,20 @@ struct Certainty {
   double serial_correlation;  // lag one, below 1; at 0 the bands are the textbook ones
 };
 
+// The mean of one or more points, taken from the first point on: readings that are all alike then
+// have exactly themselves as mean, and a constant series has exactly no slope.
+Point mean_of(std::span<const Point> points);
+
 // The line of least squares, centred. The points may stand in any order; each is finite.
 Fit fit_line(std::span<const Point> points);
 
+// Everything that follows once n, the means, sxx, syy, slope, residuals and degrees of freedom of a
+// line are known.
+Line completed(Line line);
+
 // The line without one of the points that are in it, reckoned from the line alone. Equal to a new
-// fit but for rounding.
+// fit but for rounding. With the only point of a level that level goes, and the rest of the fit
+// stays as it is: the line is returned as it was.
 Fit without(const Line& line, Point one_of_its_points);
 
 // The factor by which every band is wider because neighbouring readings resemble each other:
@@ -76,6 +88,9 @@ Interval slope_interval(const Line& line, Certainty certainty);
 
 // Which way the line goes, if the slope interval leaves out zero; none if zero is within it.
 std::optional<Direction> direction_shown(const Line& line, Certainty certainty);
+
+// t times the widening: what one standard error is multiplied by to give half a band.
+double errors_wide(const Line& line, Certainty certainty);
 
 // The places, in `points`, of readings that decide alone: leave out that one, and direction_shown
 // gives another answer, or no line is left. `line` is the fit of `points`.

@@ -1,5 +1,6 @@
 #include "reckon/trend/student.h"
 
+#include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 
@@ -38,6 +39,16 @@ double two_sided_p(double t, double degrees_of_freedom) {
 double one_sided_p(double t, double degrees_of_freedom) {
   EXPECT(!std::isnan(t));
   return cdf(complement(law(degrees_of_freedom), t));
+}
+
+double two_sided_normal(double confidence) {
+  EXPECT(confidence > 0.0 && confidence < 1.0);
+  return quantile(complement(boost::math::normal(), (1.0 - confidence) / 2.0));
+}
+
+double two_sided_normal_p(double z) {
+  EXPECT(!std::isnan(z));
+  return 2.0 * cdf(complement(boost::math::normal(), std::abs(z)));
 }
 
 }  // namespace reckon::trend

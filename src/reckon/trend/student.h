@@ -20,4 +20,10 @@ double two_sided_p(double t, double degrees_of_freedom);
 // The chance that pure accident gives this t or a greater one.
 double one_sided_p(double t, double degrees_of_freedom);
 
+// The normal law, for counts of many pairs only (Mann-Kendall, Theil-Sen), never for a band of few
+// readings: the z that is exceeded in size with a chance of 1 - confidence, and the chance that
+// pure accident gives a z at least this far from zero. 0.95 gives 1.959964.
+double two_sided_normal(double confidence);
+double two_sided_normal_p(double z);
+
 }  // namespace reckon::trend

@@ -4,8 +4,8 @@
 #include <cstddef>
 
 #include "reckon/trend/line.h"
-#include "reckon/trend/series.h"
 #include "reckon/trend/student.h"
+#include "reckon/trend/test_points.h"
 
 namespace {
 

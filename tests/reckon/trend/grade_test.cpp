@@ -5,8 +5,8 @@
 #include <boost/test/unit_test.hpp>
 #include <cmath>
 
-#include "reckon/trend/series.h"
 #include "reckon/trend/student.h"
+#include "reckon/trend/test_points.h"
 
 namespace {
 

@@ -6,8 +6,8 @@
 
 #include "reckon/trend/line.h"
 #include "reckon/trend/second_way.h"
-#include "reckon/trend/series.h"
 #include "reckon/trend/student.h"
+#include "reckon/trend/test_points.h"
 
 namespace {
 

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "reckon/trend/line.h"
-#include "reckon/trend/series.h"
+#include "reckon/trend/test_points.h"
 
 namespace {
 

@@ -7,8 +7,8 @@
 #include <limits>
 
 #include "quantity/expect.h"
-#include "reckon/trend/series.h"
 #include "reckon/trend/student.h"
+#include "reckon/trend/test_points.h"
 
 namespace {
 

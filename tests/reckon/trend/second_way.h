@@ -72,4 +72,62 @@ inline QrLine qr_line(const std::vector<reckon::trend::Point>& points) {
   return line;
 }
 
+// The same road with any number of columns: y = sum of coefficient times column.
+struct QrFit {
+  std::vector<long double> coefficients;
+  long double residual_sum_of_squares;
+  std::vector<Column> r;  // r[column][row], upper triangle
+
+  // The variance factor of a sum of coefficients: the squared length of the solution w of R' w = c.
+  long double variance_factor(const std::vector<long double>& c) const {
+    std::vector<long double> w;
+    long double length = 0.0L;
+    for (std::size_t place = 0; place < c.size(); ++place) {
+      long double left = c[place];
+      for (std::size_t row = 0; row < place; ++row) left -= r[place][row] * w[row];
+      w.push_back(left / r[place][place]);
+      length += w.back() * w.back();
+    }
+    return length;
+  }
+};
+
+inline QrFit qr_fit(std::vector<Column> columns, Column y) {
+  std::vector<Column*> all;
+  for (Column& column : columns) all.push_back(&column);
+  all.push_back(&y);
+  for (std::size_t place = 0; place < columns.size(); ++place) {
+    const std::vector<Column*> rest(all.begin() + static_cast<std::ptrdiff_t>(place), all.end());
+    reflect(columns[place], place, rest);
+  }
+  QrFit fit{std::vector<long double>(columns.size()), 0.0L, columns};
+  for (std::size_t place = columns.size(); place-- > 0;) {
+    long double left = y[place];
+    for (std::size_t later = place + 1; later < columns.size(); ++later) {
+      left -= columns[later][place] * fit.coefficients[later];
+    }
+    fit.coefficients[place] = left / columns[place][place];
+  }
+  for (std::size_t row = columns.size(); row < y.size(); ++row) {
+    fit.residual_sum_of_squares += y[row] * y[row];
+  }
+  return fit;
+}
+
+// One slope and a level for each group: a column of ones in each group, and x last.
+inline QrFit qr_levels(const std::vector<std::vector<reckon::trend::Point>>& groups) {
+  std::vector<Column> columns(groups.size() + 1);
+  Column y;
+  for (std::size_t group = 0; group < groups.size(); ++group) {
+    for (const auto& point : groups[group]) {
+      for (std::size_t place = 0; place < groups.size(); ++place) {
+        columns[place].push_back(place == group ? 1.0L : 0.0L);
+      }
+      columns.back().push_back(static_cast<long double>(point.x));
+      y.push_back(static_cast<long double>(point.y));
+    }
+  }
+  return qr_fit(columns, y);
+}
+
 }  // namespace trend_test

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "quantity/expect.h"
-#include "reckon/trend/series.h"
+#include "reckon/trend/test_points.h"
 
 namespace {
 

@@ -1,5 +1,5 @@
-// tests/reckon/trend/series.h: what the trend tests share: series of points, random ones with a
-// printed seed, and agreement with a figure as printed.
+// tests/reckon/trend/test_points.h: what the trend tests share: series of points, random ones with
+// a printed seed, and agreement with a figure as printed.
 #pragma once
 
 #include <cmath>
@@ -69,6 +69,28 @@ inline std::vector<Point> random_series(std::mt19937_64& random) {
     x += gap(random);
   }
   return points;
+}
+
+// One engine between washes: so many groups that share a slope, each a little higher than it ended.
+inline std::vector<std::vector<Point>> random_groups(std::mt19937_64& random, int groups) {
+  std::uniform_real_distribution<double> slope(-0.1, 0.1);
+  std::uniform_real_distribution<double> gain(-5.0, 15.0);
+  const double per_hour = slope(random);
+  double level = 0.0;
+  double hours = 0.0;
+  std::vector<std::vector<Point>> all;
+  for (int left = groups; left > 0; --left) {
+    std::vector<Point> points = random_series(random);
+    const double first = points.front().x;
+    for (Point& point : points) {
+      point.x += hours - first;
+      point.y += level + per_hour * point.x;
+    }
+    hours = points.back().x + 5.0;
+    level += gain(random);
+    all.push_back(points);
+  }
+  return all;
 }
 
 }  // namespace trend_test
