@@ -8,6 +8,7 @@
 #include <variant>
 #include <vector>
 
+#include "logbook/fact_checks.h"
 #include "logbook/fact_fleet.h"
 #include "logbook/fact_readings.h"
 #include "logbook/fact_record.h"
@@ -51,9 +52,10 @@ using Fact = std::variant<RecordBegins, BaseJoins, PersonHolds, PersonEnds,     
                           AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,      //
                           CountsHours, MeterChanged, MeterLost,                       //
                           CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,  //
-                          TemperatureLimit, TrendSettings, Plan, Reviewed,            //
+                          TemperatureLimit, ChartRow, StartLimit, StartCheck,         //
+                          ExceedanceLimit, TrendSettings, Plan, Reviewed,             //
                           Flew, Ran, Tried, Unaccounted,                              //
-                          Started, Reading, EngineEvent,                              //
+                          Started, Reading, Exceeded, LookedInto, EngineEvent,        //
                           Done, Fitted, Removed, Overhauled, Corrected, Struck>;
 
 // although "2.3 h are missing before this flight" because "ferry by the seller".

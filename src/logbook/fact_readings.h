@@ -6,36 +6,13 @@
 #include <string>
 #include <vector>
 
-#include "logbook/fact_rules.h"
-#include "logbook/names.h"
-#include "quantity/counts.h"
-#include "quantity/temperature.h"
+#include "logbook/fact_checks.h"
+#include "quantity/hours.h"
 
 namespace logbook {
 
-enum class TorqueUnit { percent, psi, foot_pounds, newton_metres };
-struct Torque {
-  quantity::Decimal value;
-  TorqueUnit unit = TorqueUnit::percent;
-  auto operator<=>(const Torque&) const = default;
-  bool operator==(const Torque&) const = default;
-};
-enum class FuelUnit { pounds_an_hour, kilograms_an_hour };
-struct FuelFlow {
-  quantity::Decimal value;
-  FuelUnit unit = FuelUnit::pounds_an_hour;
-  auto operator<=>(const FuelFlow&) const = default;
-  bool operator==(const FuelFlow&) const = default;
-};
 enum class Switch { off, on };
 enum class PowerSource { battery, ground_power, other_engine };
-// above 810 C for 3 s.
-struct Band {
-  quantity::Temperature above;
-  std::int64_t seconds = 0;
-  auto operator<=>(const Band&) const = default;
-  bool operator==(const Band&) const = default;
-};
 
 // aircraft ZZ-KIT engine 1 E-1001 started, battery 25.9 V, lowest 19.8 V, outside air 12 C,
 // residual 60 C, light-off in 4 s, peak 742 C, above 810 C for 0 s, idle in 24 s, generator 28.1 V,
@@ -59,7 +36,7 @@ struct Started {
 };
 
 // aircraft ZZ-KIT engine 1 E-1001 cruise 3500 ft, outside air 12 C, torque 78 %, gas generator
-// 96.1 %, temperature 702 C, fuel 210 lb/h, bleed off, steady 5 min. / … idle ….
+// 96.1 %, temperature 702 C, fuel 210 lb/h, bleed off, steady 5 min. / … idle …. / … power check ….
 struct Reading {
   Aircraft aircraft;
   PlaceName place;
@@ -69,13 +46,33 @@ struct Reading {
   std::optional<quantity::Temperature> outside_air;
   std::optional<Torque> torque;
   std::optional<quantity::Decimal> gas_generator_percent;
+  std::optional<quantity::Decimal> power_turbine_percent;
+  std::optional<quantity::Decimal> rotor_percent;  // or propeller
   std::optional<quantity::Temperature> temperature;
   std::optional<FuelFlow> fuel;
   std::optional<Switch> bleed;
   std::optional<Switch> anti_ice;
+  std::optional<quantity::Decimal> generator_load_amperes;
   std::optional<std::int64_t> steady_minutes;
   std::optional<quantity::Hours> engine;  // stated engine hours at the reading
   bool operator==(const Reading&) const = default;
+};
+
+// aircraft ZZ-KIT engine 1 E-1001 exceeded temperature 915 C for 3 s.
+struct Exceeded {
+  Aircraft aircraft;
+  PlaceName place;
+  std::optional<Serial> serial;
+  GaugeFor what;
+  bool operator==(const Exceeded&) const = default;
+};
+
+// entry K7QXM-140 looked into, "gauge checked", by "B. Quill". What stood because of that entry, a
+// start or an exceedance past a limit, has been dealt with.
+struct LookedInto {
+  EntryName entry;
+  std::string found;
+  bool operator==(const LookedInto&) const = default;
 };
 
 // engine TS-40 E-1001 washed. / hot section done. / …, engine 1265.0 h.

@@ -1,5 +1,5 @@
 // logbook/fact_rules.h: what the operator's approved data ask for: counting rules, limits, tasks,
-// temperature limits, plans and reviews. A rule holds from its sentence's day.
+// plans and reviews. A rule holds from its sentence's day.
 #pragma once
 
 #include <optional>
@@ -100,23 +100,6 @@ struct NextDue {
   std::vector<DuePoint> points;
   std::optional<std::string> basis;
   bool operator==(const NextDue&) const = default;
-};
-
-// model TS-40 idle limit 560 C. / model TS-40 cruise limit 720 C.
-enum class CheckKind { cruise, idle };
-struct TemperatureLimit {
-  Model model;
-  CheckKind check = CheckKind::cruise;
-  quantity::Temperature limit;
-  std::optional<std::string> source;
-  bool operator==(const TemperatureLimit&) const = default;
-};
-// model TS-40 trend, floor 10 C, serial correlation 0.2.
-struct TrendSettings {
-  Model model;
-  std::optional<quantity::Margin> floor;
-  std::optional<quantity::Decimal> serial_correlation;
-  bool operator==(const TrendSettings&) const = default;
 };
 
 // aircraft ZZ-KIT plans 25.0 h a month, from 2026-05-01, to 2026-09-30. / plans 110.0 h in 299

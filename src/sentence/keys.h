@@ -18,6 +18,7 @@ inline auto key(const logbook::MeterRun& run) { return std::tie(run.meter); }
 inline auto key(const logbook::MeterReading& reading) { return std::tie(reading.meter); }
 inline auto key(const logbook::Each& each) { return std::tie(each.event); }
 inline auto key(const logbook::Band& band) { return std::tie(band.above); }
+inline auto key(const logbook::GaugeFor& excess) { return std::tie(excess.gauge); }
 inline auto key(const logbook::AcceptedDoubt& accepted) { return std::tie(accepted.doubt); }
 
 // Since new and no basis at all are the same total.

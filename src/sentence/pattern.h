@@ -93,7 +93,7 @@ class Pattern {
     ++size_;
   }
 
-  std::array<Piece, 10> pieces_{};
+  std::array<Piece, 12> pieces_{};
   std::size_t size_ = 0;
   std::size_t slots_ = 0;
   bool has_comma_after_ = false;

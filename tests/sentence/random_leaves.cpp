@@ -193,6 +193,7 @@ void add_figures(Fillers& fillers) {
   fillers[&sort_of<quantity::Decimal>] = fill_decimal;
   fillers[&sentence::volts_sort] = fill_decimal;
   fillers[&sentence::percent_sort] = fill_decimal;
+  fillers[&sentence::amperes_sort] = fill_decimal;
   fillers[&sort_of<std::int64_t>] = whole(0, 999'999'999);
   fillers[&sentence::seconds_sort] = whole(0, 100'000);
   fillers[&sentence::minutes_sort] = whole(0, 100'000);

@@ -29,7 +29,12 @@ extern const Kind meter_lost;
 extern const Kind counting_rule;
 extern const Kind limit;
 extern const Kind on_condition;
+// checks.cpp
 extern const Kind temperature_limit;
+extern const Kind chart_row;
+extern const Kind start_limit;
+extern const Kind start_check;
+extern const Kind exceedance_limit;
 extern const Kind trend_settings;
 // tasks.cpp
 extern const Kind task;
@@ -45,6 +50,8 @@ extern const Kind unaccounted;
 // readings.cpp
 extern const Kind started;
 extern const Kind reading;
+extern const Kind exceeded;
+extern const Kind looked_into;
 extern const Kind engine_event;
 // work.cpp
 extern const Kind done;

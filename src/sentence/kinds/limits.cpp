@@ -13,8 +13,6 @@ using logbook::Limit;
 using logbook::LimitClass;
 using logbook::LimitVerb;
 using logbook::OnCondition;
-using logbook::TemperatureLimit;
-using logbook::TrendSettings;
 
 namespace {
 
@@ -62,12 +60,6 @@ constexpr Clause limit_clauses[] = {
     clause<&Limit::revision>("revision {revision}", "the revision of that source")};
 constexpr Clause condition_clauses[] = {
     clause<&OnCondition::source>("source {source}", "where this stands")};
-constexpr Clause temperature_clauses[] = {
-    clause<&TemperatureLimit::source>("source {source}", "where the limit stands")};
-constexpr Clause trend_clauses[] = {
-    clause<&TrendSettings::floor>("floor {floor}", "the line a margin must not cross"),
-    clause<&TrendSettings::serial_correlation>("serial correlation {serial_correlation}",
-                                               "how far a reading follows the one before it")};
 
 }  // namespace
 
@@ -96,17 +88,4 @@ constexpr Kind declarations::on_condition = kind<OnCondition, &OnCondition::scop
     "on-condition", "{scope} on condition,", condition_clauses,
     {"a thing without a limit, which is a statement too",
      "2026-01-01 part number PN-4411 on condition, source \"manual 5-10\"."});
-constexpr Kind declarations::temperature_limit =
-    kind<TemperatureLimit, &TemperatureLimit::model, &TemperatureLimit::check,
-         &TemperatureLimit::limit>("temperature-limit", "{model} {check} limit {limit},",
-                                   temperature_clauses,
-                                   {"the temperature that a check must not pass",
-                                    "2026-01-01 model TS-40 idle limit 560 C.\n"
-                                    "2026-01-01 model TS-40 cruise limit 720 C."});
-constexpr Kind declarations::trend_settings =
-    with_a_clause(kind<TrendSettings, &TrendSettings::model>(
-        "trend-settings", "{model} trend,", trend_clauses,
-        {"how the trend of a model is worked out",
-         "2026-01-01 model TS-40 trend, floor 10 C, serial correlation 0.2."}));
-
 }  // namespace sentence

@@ -2,13 +2,15 @@
 #include "sentence/kinds/kinds.h"
 #include "sentence/kinds/shared_words.h"
 #include "sentence/sorts/amounts.h"
+#include "sentence/sorts/gauges.h"
 #include "sentence/sorts/things.h"
 
 namespace sentence {
 
-using logbook::Band;
 using logbook::EngineEvent;
 using logbook::EventKind;
+using logbook::Exceeded;
+using logbook::LookedInto;
 using logbook::PowerSource;
 using logbook::Started;
 using logbook::Switch;
@@ -27,8 +29,6 @@ constexpr Word event_words[] = {
     word(EventKind::fuel_control_adjusted, "fuel control adjusted"),
     word(EventKind::torque_gauge_changed, "torque gauge changed"),
     word(EventKind::temperature_gauge_changed, "temperature gauge changed")};
-constexpr Option band_options[] = {
-    option<&Band::above, as<&Band::seconds, &seconds_sort>>("{above} for {seconds}")};
 
 }  // namespace
 
@@ -38,8 +38,6 @@ template <>
 inline constexpr Sort sort_of<Switch> = words<Switch>("switch", switch_words);
 template <>
 inline constexpr Sort sort_of<EventKind> = words<EventKind>("event", event_words);
-template <>
-inline constexpr Sort sort_of<Band> = choice<Band>("band", band_options);
 
 namespace {
 
@@ -68,13 +66,21 @@ constexpr Clause reading_clauses[] = {
     clause<&GaugeReading::torque>("torque {torque}", "torque"),
     clause<as<&GaugeReading::gas_generator_percent, &percent_sort>>(
         "gas generator {gas_generator_percent}", "gas-generator speed"),
+    clause<as<&GaugeReading::power_turbine_percent, &percent_sort>>(
+        "power turbine {power_turbine_percent}", "power-turbine speed"),
+    clause<as<&GaugeReading::rotor_percent, &percent_sort>>("rotor {rotor_percent}",
+                                                            "rotor or propeller speed"),
     clause<&GaugeReading::temperature>("temperature {temperature}", "the turbine's temperature"),
     clause<&GaugeReading::fuel>("fuel {fuel}", "fuel flow"),
     clause<&GaugeReading::bleed>("bleed {bleed}", "bleed air"),
     clause<&GaugeReading::anti_ice>("anti-ice {anti_ice}", "anti-ice"),
+    clause<as<&GaugeReading::generator_load_amperes, &amperes_sort>>(
+        "generator load {generator_load_amperes}", "what the generator gave"),
     clause<as<&GaugeReading::steady_minutes, &minutes_sort>>("steady {steady_minutes}",
                                                              "how long power was not moved"),
     clause<&GaugeReading::engine>("engine {engine}", "the engine's total hours then")};
+constexpr Clause looked_into_clauses[] = {
+    needed_clause<&LookedInto::found>("{found}", "what was found and done")};
 constexpr Clause event_clauses[] = {
     clause<&EngineEvent::engine>("engine {engine}", "the engine's total hours then")};
 
@@ -96,7 +102,18 @@ constexpr Kind declarations::reading =
          "torque 78 %, gas generator 96.1 %, temperature 702 C, fuel 210 lb/h, bleed off, "
          "steady 5 min.\n"
          "2026-03-04 aircraft ZZ-KIT engine 1 idle temperature 540 C, anti-ice on, "
-         "engine 1822.1 h."}));
+         "generator load 45 A, engine 1822.1 h.\n"
+         "2026-03-04 aircraft ZZ-KIT engine 1 power check 2000 ft, outside air 8 C, torque 85 %, "
+         "power turbine 100 %, rotor 100 %, temperature 715 C."}));
+constexpr Kind declarations::exceeded =
+    kind<Exceeded, &Exceeded::aircraft, &Exceeded::place, &Exceeded::serial, &Exceeded::what>(
+        "exceeded", "{aircraft} {place} [{serial}] exceeded {what},", {},
+        {"how far and how long a gauge stood too high",
+         "2026-03-04 aircraft ZZ-KIT engine 1 E-1001 exceeded temperature 915 C for 3 s."});
+constexpr Kind declarations::looked_into = kind<LookedInto, &LookedInto::entry>(
+    "looked-into", "entry {entry} looked into,", looked_into_clauses,
+    {"what stood because of an entry has been dealt with",
+     "2026-03-06 entry K7QXM-140 looked into, \"gauge checked\", by \"B. Quill\"."});
 constexpr Kind declarations::engine_event =
     kind<EngineEvent, &EngineEvent::engine_thing, &EngineEvent::event>(
         "engine-event", "{engine_thing} {event},", event_clauses,

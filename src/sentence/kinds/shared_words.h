@@ -6,7 +6,8 @@
 namespace sentence {
 
 inline constexpr Word check_words[] = {word(logbook::CheckKind::cruise, "cruise"),
-                                       word(logbook::CheckKind::idle, "idle")};
+                                       word(logbook::CheckKind::idle, "idle"),
+                                       word(logbook::CheckKind::power_check, "power check")};
 template <>
 inline constexpr Sort sort_of<logbook::CheckKind> = words<logbook::CheckKind>("check", check_words);
 

@@ -127,6 +127,10 @@ bool read_volts(Cursor& cursor, quantity::Decimal& volts) {
   return read_with<quantity::Decimal>(cursor, {"V", "volts", "volt"}, quantity::read_decimal,
                                       volts);
 }
+bool read_amperes(Cursor& cursor, quantity::Decimal& amperes) {
+  return read_with<quantity::Decimal>(cursor, {"A", "amps", "amp", "amperes", "ampere"},
+                                      quantity::read_decimal, amperes);
+}
 bool read_percent(Cursor& cursor, quantity::Decimal& percent) {
   return read_with<quantity::Decimal>(cursor, {"%", "percent"}, quantity::read_decimal, percent);
 }
@@ -200,6 +204,9 @@ void say_decimal(std::string& out, const quantity::Decimal& decimal) {
 }
 void say_volts(std::string& out, const quantity::Decimal& volts) {
   say_with(out, quantity::say(volts), "V");
+}
+void say_amperes(std::string& out, const quantity::Decimal& amperes) {
+  say_with(out, quantity::say(amperes), "A");
 }
 void say_percent(std::string& out, const quantity::Decimal& percent) {
   say_with(out, quantity::say(percent), "%");

@@ -23,6 +23,7 @@ bool read_factor(Cursor& cursor, quantity::Factor& factor);
 bool read_weight(Cursor& cursor, quantity::Weight& weight);
 bool read_decimal(Cursor& cursor, quantity::Decimal& decimal);
 bool read_volts(Cursor& cursor, quantity::Decimal& volts);
+bool read_amperes(Cursor& cursor, quantity::Decimal& amperes);
 bool read_percent(Cursor& cursor, quantity::Decimal& percent);
 bool read_temperature(Cursor& cursor, quantity::Temperature& temperature);
 bool read_margin(Cursor& cursor, quantity::Margin& margin);
@@ -40,6 +41,7 @@ void say_factor(std::string& out, const quantity::Factor& factor);
 void say_weight(std::string& out, const quantity::Weight& weight);
 void say_decimal(std::string& out, const quantity::Decimal& decimal);
 void say_volts(std::string& out, const quantity::Decimal& volts);
+void say_amperes(std::string& out, const quantity::Decimal& amperes);
 void say_percent(std::string& out, const quantity::Decimal& percent);
 void say_temperature(std::string& out, const quantity::Temperature& temperature);
 void say_margin(std::string& out, const quantity::Margin& margin);
@@ -88,6 +90,8 @@ inline constexpr Sort sort_of<std::int64_t> = Leaf<read_whole, say_whole>::sort(
 
 inline constexpr Sort volts_sort =
     Leaf<read_volts, say_volts>::sort("volts", "25.9 V", "decimal \"V\"");
+inline constexpr Sort amperes_sort =
+    Leaf<read_amperes, say_amperes>::sort("amperes", "45 A", "decimal \"A\"");
 inline constexpr Sort percent_sort =
     Leaf<read_percent, say_percent>::sort("percent", "96.1 %", "decimal \"%\"");
 inline constexpr Sort seconds_sort =
