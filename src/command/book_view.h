@@ -2,6 +2,7 @@
 // as of a day. The spine of every asking command.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -41,11 +42,16 @@ struct BookView {
   report::Sheet sheet() const;
   // With what is known not to be counted of the aircraft: hours accepted as missing.
   report::Sheet sheet(const logbook::Aircraft& aircraft) const;
+  report::Sheet sheet_of_all() const;  // of every aircraft
   // The due list with the harsher of both orders; the lives likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,
                                 const reckon::Soon& soon = {}) const;
   std::vector<reckon::Item> lives() const;
   reckon::Ready ready(const logbook::Aircraft& aircraft, const reckon::Trip& trip) const;
+
+ private:
+  report::Sheet sheet_with_missing(
+      const std::function<bool(const logbook::Aircraft&)>& is_meant) const;
 };
 
 // A sentence that says why the question cannot be answered, with its exit code.
@@ -71,7 +77,24 @@ std::variant<logbook::Thing, Unanswerable> find_thing(const BookView& view,
 std::variant<logbook::Aircraft, Unanswerable> find_aircraft(const BookView& view,
                                                             const std::string& name);
 
+// What an asking command answers; print puts the same answers on paper.
+struct Answered {
+  report::Answer answer;
+  ExitCode code = done;
+};
+using Answering = std::variant<Answered, Unanswerable>;
+Answering answer_ready(const Typed& typed, const BookView& view);
+Answering answer_due(const Typed& typed, const BookView& view);
+Answering answer_lives(const Typed& typed, const BookView& view);
+Answering answer_trend(const Typed& typed, const BookView& view);
+Answering answer_fleet(const Typed& typed, const BookView& view);
+Answering answer_history(const Typed& typed, const BookView& view);
+
+// Looks, answers, and writes the answer in the form asked for; gives the exit code.
+ExitCode ask(const Typed& typed, World& world,
+             Answering (*answer)(const Typed& typed, const BookView& view));
 // Writes the answer in the form asked for, and gives the exit code.
+Answered answered(report::Answer answer);  // attention if it needs some, else done
 ExitCode say_answer(const report::Answer& answer, const Typed& typed, World& world);
 ExitCode say_unanswerable(const Unanswerable& why, World& world);
 

@@ -25,8 +25,10 @@ extern const Command ready_command;
 extern const Command due_command;
 extern const Command lives_command;
 extern const Command trend_command;
+extern const Command fleet_command;
 extern const Command history_command;
 extern const Command why_command;
+extern const Command print_command;
 extern const Command check_command;
 extern const Command rebuild_command;
 

@@ -23,6 +23,8 @@ bool only_adds_use(const logbook::Entry& entry) {
 bool changes_no_use(const logbook::Entry& entry) {
   return entry.said && (std::holds_alternative<logbook::Started>(entry.said->fact) ||
                         std::holds_alternative<logbook::Reading>(entry.said->fact) ||
+                        std::holds_alternative<logbook::Exceeded>(entry.said->fact) ||
+                        std::holds_alternative<logbook::LookedInto>(entry.said->fact) ||
                         std::holds_alternative<logbook::Done>(entry.said->fact) ||
                         std::holds_alternative<logbook::Task>(entry.said->fact) ||
                         std::holds_alternative<logbook::Reviewed>(entry.said->fact) ||

@@ -27,21 +27,23 @@ std::optional<Unanswerable> read_within(const std::string& text, reckon::Soon& s
   return std::nullopt;
 }
 
-ExitCode run(const Typed& typed, World& world) {
-  auto looked = look(typed, world);
-  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
-  const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
+}  // namespace
+
+Answering answer_due(const Typed& typed, const BookView& view) {
   const auto aircraft = find_aircraft(view, typed.joined());
-  if (const auto* why = std::get_if<Unanswerable>(&aircraft)) return say_unanswerable(*why, world);
+  if (const auto* why = std::get_if<Unanswerable>(&aircraft)) return *why;
   reckon::Soon soon;
   if (const auto within = typed.text("--within")) {
-    if (const auto wrong = read_within(*within, soon)) return say_unanswerable(*wrong, world);
+    if (const auto wrong = read_within(*within, soon)) return *wrong;
   }
   const auto& which = std::get<logbook::Aircraft>(aircraft);
-  return say_answer(
-      report::due_list(view.histories(), which, view.due(which, soon), view.sheet(which)), typed,
-      world);
+  return answered(
+      report::due_list(view.histories(), which, view.due(which, soon), view.sheet(which)));
 }
+
+namespace {
+
+ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_due); }
 
 }  // namespace
 

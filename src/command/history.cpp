@@ -49,18 +49,20 @@ std::vector<const Entry*> entries_about(const BookView& view, const logbook::Thi
   return found;
 }
 
-ExitCode run(const Typed& typed, World& world) {
-  auto looked = look(typed, world);
-  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
-  const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
+}  // namespace
+
+Answering answer_history(const Typed& typed, const BookView& view) {
   const auto found = find_thing(view, typed.joined());
-  if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
+  if (const auto* why = std::get_if<Unanswerable>(&found)) return *why;
   const auto& thing = std::get<logbook::Thing>(found);
-  return say_answer(
-      report::history_list(view.histories(), view.standing,
-                           {words::thing_name(thing), entries_about(view, thing)}, view.sheet()),
-      typed, world);
+  return answered(report::history_list(view.histories(), view.standing,
+                                       {words::thing_name(thing), entries_about(view, thing)},
+                                       view.sheet()));
 }
+
+namespace {
+
+ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_history); }
 
 }  // namespace
 

@@ -22,21 +22,24 @@ Items only_about(Items items, const logbook::Thing& thing) {
   return items;
 }
 
-ExitCode run(const Typed& typed, World& world) {
-  auto looked = look(typed, world);
-  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
-  const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
+}  // namespace
+
+Answering answer_lives(const Typed& typed, const BookView& view) {
   std::string title = "the whole record";
   Items items = view.lives();
   if (!typed.operands.empty()) {
     const auto found = find_thing(view, typed.joined());
-    if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
+    if (const auto* why = std::get_if<Unanswerable>(&found)) return *why;
     const auto& thing = std::get<logbook::Thing>(found);
     title = words::thing_name(thing);
     items = only_about(std::move(items), thing);
   }
-  return say_answer(report::lives_list(view.histories(), title, items, view.sheet()), typed, world);
+  return answered(report::lives_list(view.histories(), title, items, view.sheet()));
 }
+
+namespace {
+
+ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_lives); }
 
 }  // namespace
 

@@ -1,8 +1,12 @@
+#include <algorithm>
 #include <ostream>
 
 #include "command/book_view.h"
 #include "command/commands.h"
+#include "reckon/aboard.h"
+#include "reckon/trend/margins.h"
 #include "report/ready_answer.h"
+#include "words/engines.h"
 
 namespace command {
 
@@ -84,21 +88,48 @@ ExitCode exit_code(reckon::Answer answer) {
   return our_fault;
 }
 
-ExitCode run(const Typed& typed, World& world) {
-  auto looked = look(typed, world);
-  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
-  const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
+// A line about each engine aboard of which a start or a cruise reading is on record.
+std::vector<std::string> engines_of(const BookView& view, const logbook::Aircraft& aircraft) {
+  const auto starts = reckon::judged_starts(view.histories(), view.standing);
+  const auto series = reckon::trend::margin_series(view.histories(), view.standing);
+  std::vector<std::string> sentences;
+  for (const logbook::Thing& thing : reckon::aboard(view.histories(), aircraft)) {
+    const auto* engine = std::get_if<logbook::Engine>(&thing);
+    if (engine == nullptr) continue;
+    const auto last = std::find_if(starts.rbegin(), starts.rend(),
+                                   [&](const auto& start) { return start.engine == *engine; });
+    // Cruise margins always; the others where they warn.
+    std::vector<const reckon::trend::Series*> margins;
+    for (const auto& one : series) {
+      const bool is_told = one.check == logbook::CheckKind::cruise ||
+                           reckon::trend::worry_of(one) != reckon::trend::Worry::none;
+      if (one.engine == *engine && is_told) margins.push_back(&one);
+    }
+    std::string sentence =
+        words::engine_text(*engine, last == starts.rend() ? nullptr : &*last, margins);
+    if (!sentence.empty()) sentences.push_back(std::move(sentence));
+  }
+  return sentences;
+}
+
+}  // namespace
+
+Answering answer_ready(const Typed& typed, const BookView& view) {
   const auto found = find_aircraft(view, typed.joined());
-  if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
+  if (const auto* why = std::get_if<Unanswerable>(&found)) return *why;
   const auto& aircraft = std::get<logbook::Aircraft>(found);
   reckon::Trip trip;
-  if (auto wrong = read_trip(typed, view, aircraft, trip)) return say_unanswerable(*wrong, world);
+  if (auto wrong = read_trip(typed, view, aircraft, trip)) return *wrong;
   const reckon::Ready ready = view.ready(aircraft, trip);
-  say_answer(report::ready_answer(view.histories(), {aircraft, trip, view.as_of}, ready,
-                                  view.sheet(aircraft)),
-             typed, world);
-  return exit_code(ready.answer);
+  return Answered{report::ready_answer(view.histories(),
+                                       {aircraft, trip, view.as_of, engines_of(view, aircraft)},
+                                       ready, view.sheet(aircraft)),
+                  exit_code(ready.answer)};
 }
+
+namespace {
+
+ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_ready); }
 
 }  // namespace
 

@@ -79,6 +79,38 @@ std::optional<logbook::Engine> engine_at(const Histories& histories, const logbo
   return std::nullopt;
 }
 
+namespace {
+
+std::optional<logbook::Engine> engine_of_serial(const Histories& histories,
+                                                const logbook::Serial& serial) {
+  std::optional<logbook::Engine> found;
+  for (const logbook::Thing& thing : histories.things()) {
+    const auto* engine = std::get_if<logbook::Engine>(&thing);
+    if (engine == nullptr || engine->serial != serial) continue;
+    if (found) return std::nullopt;
+    found = *engine;
+  }
+  return found;
+}
+
+}  // namespace
+
+std::optional<logbook::Engine> engine_in(const Histories& histories, const GaugeAt& at,
+                                         const Mark& mark) {
+  if (at.serial) {
+    if (auto named = engine_of_serial(histories, *at.serial)) return named;
+  }
+  for (const logbook::Thing& thing : histories.things()) {
+    const auto* engine = std::get_if<logbook::Engine>(&thing);
+    if (engine == nullptr) continue;
+    const auto stay = histories.stay_at(thing, mark);
+    if (stay && stay->host == logbook::Thing(at.aircraft) && stay->place == at.place) {
+      return *engine;
+    }
+  }
+  return std::nullopt;
+}
+
 std::set<logbook::ModelName> models_been_on(const Histories& histories,
                                             const logbook::Thing& thing) {
   std::set<logbook::ModelName> found;

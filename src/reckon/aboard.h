@@ -20,6 +20,17 @@ std::optional<logbook::Aircraft> aircraft_at(const Histories& histories,
 std::optional<logbook::Engine> engine_at(const Histories& histories, const logbook::Thing& thing,
                                          const Mark& mark);
 
+// Where a gauge was read: a place of an aircraft, and the serial of the engine if it was written.
+struct GaugeAt {
+  const logbook::Aircraft& aircraft;
+  const logbook::PlaceName& place;
+  const std::optional<logbook::Serial>& serial;
+};
+// The engine of that serial, where one is written and only one has it; else the one in the place at
+// the mark.
+std::optional<logbook::Engine> engine_in(const Histories& histories, const GaugeAt& at,
+                                         const Mark& mark);
+
 // The models of all aircraft that the thing has ever been on. Days alone tell which stays of a
 // host overlap, so a change within a day counts for both.
 std::set<logbook::ModelName> models_been_on(const Histories& histories,

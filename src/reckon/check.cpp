@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reckon/aboard.h"
+#include "reckon/check_bounds.h"
 #include "reckon/check_chain.h"
 #include "reckon/check_scene.h"
 #include "reckon/check_work.h"
@@ -20,6 +21,10 @@ constexpr Day last_day_of_all = Day::of(1'000'000);
 bool is_amendment(const logbook::Fact& fact) {
   return std::holds_alternative<logbook::Corrected>(fact) ||
          std::holds_alternative<logbook::Struck>(fact);
+}
+
+bool is_look(const logbook::Fact& fact) {
+  return std::holds_alternative<logbook::LookedInto>(fact);
 }
 
 void check_future(const Said& said, Day today, Objections& objections) {
@@ -78,7 +83,9 @@ struct Checker::Inside {
 Objections Checker::Inside::check_plain(const Said& said) {
   Objections objections;
   check_future(said, today, objections);
+  check_bounds(said.fact, objections);
   if (said.instead_of) check_replacement(said, newest(), objections);
+  if (is_look(said.fact)) check_looked_into(said, newest(), objections);
   const Placed placed{&said, {}, INT64_MAX};
   CheckScene& here = current();
   if (!here.has_newest_totals() && here.needs_totals(placed)) {
@@ -97,7 +104,9 @@ Objections Checker::Inside::check_corrected(const logbook::Corrected& corrected)
   if (fact == nullptr || !objections.empty()) return objections;
   const Said& instead = *corrected.instead;
   check_future(instead, today, objections);
+  check_bounds(instead.fact, objections);
   check_replacement(instead, now, objections);
+  check_looked_into(instead, now, objections);
   CheckScene without(now, today, fact->root);
   without.check({&instead, {}, fact->written}, objections);
   return objections;

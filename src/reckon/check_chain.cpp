@@ -73,6 +73,13 @@ void check_value(const logbook::Corrected& corrected, const StandingFact& fact,
 
 namespace {
 
+// The entry that was named, and the newest of its chain.
+Objection older_entry(const EntryId& named, const StandingFact& fact) {
+  Objection objection = with_entry(refusal(CheckKind::correction_of_older_entry, "entry"), named);
+  objection.entries.push_back(fact.chain.back());
+  return objection;
+}
+
 Objection unknown_entry(const logbook::EntryName& name, const char* slot) {
   Objection objection = refusal(CheckKind::entry_unknown, slot);
   objection.names.push_back(name.writer + "-" + std::to_string(name.number));
@@ -99,8 +106,7 @@ const StandingFact* check_correction(const logbook::Corrected& corrected, const 
     return nullptr;
   }
   if (fact->chain.back() != named.entry().id) {
-    objections.push_back(
-        with_entry(refusal(CheckKind::correction_of_older_entry, "entry"), fact->chain.back()));
+    objections.push_back(older_entry(named.entry().id, *fact));
     return nullptr;
   }
   check_value(corrected, *fact, objections);
@@ -164,6 +170,28 @@ void check_replacement(const logbook::Said& said, const Standing& standing,
   } else if (fact->said->fact.index() != said.fact.index()) {
     objections.push_back(
         with_entry(refusal(CheckKind::correction_of_other_kind, "instead_of"), fact->root));
+  }
+}
+
+void check_looked_into(const logbook::Said& said, const Standing& standing,
+                       Objections& objections) {
+  const auto* looked = std::get_if<logbook::LookedInto>(&said.fact);
+  if (looked == nullptr) return;
+  const StandingFact* fact = find_named(standing.facts, looked->entry);
+  if (fact == nullptr) {
+    objections.push_back(unknown_entry(looked->entry, "entry"));
+  } else if (!std::holds_alternative<logbook::Started>(fact->said->fact) &&
+             !std::holds_alternative<logbook::Exceeded>(fact->said->fact)) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::nothing_to_look_into, "entry"), fact->chain.back()));
+  } else if (!is_named(looked->entry, fact->chain.back())) {
+    const auto named = std::find_if(fact->chain.begin(), fact->chain.end(),
+                                    [&](const EntryId& id) { return is_named(looked->entry, id); });
+    objections.push_back(older_entry(*named, *fact));
+  } else if (said.day < fact->said->day) {
+    objections.push_back(
+        with_entry(refusal(CheckKind::looked_before, "entry"), fact->chain.back()));
+    objections.back().day = fact->said->day;
   }
 }
 

@@ -13,5 +13,7 @@ const StandingFact* check_correction(const logbook::Corrected& corrected, const 
 void check_strike(const logbook::Struck& struck, const Standing& standing, Objections& objections);
 // "instead of" names a standing definition of the same kind.
 void check_replacement(const logbook::Said& said, const Standing& standing, Objections& objections);
+// What was looked into is a start or an exceedance that stands.
+void check_looked_into(const logbook::Said& said, const Standing& standing, Objections& objections);
 
 }  // namespace reckon

@@ -23,6 +23,7 @@ struct BelievedIn {
   std::optional<Believed> operator()(const logbook::Tried& fact) const { return of(fact); }
   std::optional<Believed> operator()(const logbook::Started& fact) const { return of(fact); }
   std::optional<Believed> operator()(const logbook::Reading& fact) const { return of(fact); }
+  std::optional<Believed> operator()(const logbook::Exceeded& fact) const { return of(fact); }
   template <class Other>
   std::optional<Believed> operator()(const Other&) const {
     return std::nullopt;

@@ -73,6 +73,7 @@ struct PlacesIn {
   std::vector<PlaceName> operator()(const logbook::Tried& fact) const { return {fact.place}; }
   std::vector<PlaceName> operator()(const logbook::Started& fact) const { return {fact.place}; }
   std::vector<PlaceName> operator()(const logbook::Reading& fact) const { return {fact.place}; }
+  std::vector<PlaceName> operator()(const logbook::Exceeded& fact) const { return {fact.place}; }
   template <class Other>
   std::vector<PlaceName> operator()(const Other&) const {
     return {};

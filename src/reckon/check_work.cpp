@@ -141,10 +141,13 @@ void check_meter(WorkCheck& work, const logbook::Aircraft& aircraft,
                  const logbook::MeterReading& reading) {
   const logbook::Fact& fact = work.placed.said->fact;
   const Figure stated = reading_figure(reading.reading);
-  if (work.past.uses != nullptr && !std::holds_alternative<logbook::MeterChanged>(fact) &&
-      !std::holds_alternative<logbook::MeterLost>(fact)) {
+  const bool ends_the_meter = std::holds_alternative<logbook::MeterChanged>(fact) ||
+                              std::holds_alternative<logbook::MeterLost>(fact);
+  if (work.past.uses != nullptr && !ends_the_meter) {
     work.past.uses->meters().check_stated(work.placed, reading, work.objections);
   }
+  // Once it is on record, the meter shown in its place is the new one already.
+  if (ends_the_meter && !is_new(work.placed)) return;
   const auto shown = work.histories().meter(aircraft, reading.meter, work.last_place());
   const Figure airframe = work.histories().total(aircraft, service_clock, work.last_place()).figure;
   if (!shown || airframe.is_unknown()) return;

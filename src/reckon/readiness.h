@@ -20,7 +20,7 @@ struct Trip {
   std::optional<logbook::MeterReading> meter;  // what the pilot sees
 };
 
-// The nine conditions of design 7, in their order.
+// The nine conditions of design 7, in their order, and that nothing past a limit is left open.
 enum class Condition {
   totals,
   places,
@@ -31,6 +31,7 @@ enum class Condition {
   questions,
   unread,
   bases_heard,
+  looked_into,
 };
 // What is missing, as data: words makes of it the sentence that would supply it.
 struct Missing {
@@ -42,9 +43,10 @@ struct Missing {
   Lack lack = Lack::nothing;   // programme and unknown_read
   std::optional<Clock> clock;  // of the side that is not known, unless calendar
   std::optional<logbook::Basis> since;
-  std::vector<logbook::EntryId> entries;  // questions, unread; the definition of an item
-  std::string question;                   // the name of the open question
-  std::optional<Day> day;                 // reviewed: the last review, if there is one
+  // questions, unread, looked_into: what is open; else the definition of an item.
+  std::vector<logbook::EntryId> entries;
+  std::string question;    // the name of the open question
+  std::optional<Day> day;  // reviewed: the last review, if there is one; looked_into: when it was
 };
 // An item that the trip would pass, or that is over already.
 struct Obstacle {

@@ -2,6 +2,7 @@
 #include <set>
 
 #include "reckon/conditions.h"
+#include "reckon/exceedances.h"
 
 namespace reckon {
 namespace {
@@ -95,6 +96,18 @@ void add_unread(const Asked& asked, std::vector<Missing>& missing) {
   if (!unread.entries.empty()) missing.push_back(std::move(unread));
 }
 
+void add_exceedances(const Asked& asked, std::vector<Missing>& missing) {
+  const View& view = asked.view;
+  for (const Exceedance& open : open_exceedances(view.histories, view.standing, asked.aircraft)) {
+    Missing look;
+    look.condition = Condition::looked_into;
+    look.thing = open.engine ? logbook::Thing(*open.engine) : logbook::Thing(asked.aircraft);
+    look.entries = {open.newest};
+    look.day = open.day;
+    missing.push_back(std::move(look));
+  }
+}
+
 }  // namespace
 
 std::vector<Missing> missing_of_record(const Asked& asked, const Book& book) {
@@ -108,6 +121,7 @@ std::vector<Missing> missing_of_record(const Asked& asked, const Book& book) {
     bases.thing = asked.aircraft;
     missing.push_back(bases);
   }
+  add_exceedances(asked, missing);
   return missing;
 }
 

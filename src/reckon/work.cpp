@@ -21,9 +21,10 @@ template <class Kind>
 constexpr bool moves_lives =
     is_any_of<Kind, logbook::Done, logbook::Fitted, logbook::Removed, logbook::Overhauled>();
 template <class Kind>
-constexpr bool is_work = moves_lives<Kind> ||
-                         is_any_of<Kind, logbook::EngineEvent, logbook::MeterChanged,
-                                   logbook::MeterLost, logbook::Started, logbook::Reading>();
+constexpr bool is_work =
+    moves_lives<Kind> ||
+    is_any_of<Kind, logbook::EngineEvent, logbook::MeterChanged, logbook::MeterLost,
+              logbook::Started, logbook::Reading, logbook::Exceeded>();
 
 template <class Kind>
 WorkStated stated_in(const Kind& fact) {

@@ -128,6 +128,9 @@ Json ready_json(const Asked& asked, const Ready& ready, const Sheet& sheet) {
   for (const Obstacle& obstacle : ready.obstacles) obstacles.add(obstacle_json(obstacle));
   json.set("obstacles", std::move(obstacles));
   json.set("missing", missing_json(ready, asked.aircraft));
+  Json engines = Json::array();
+  for (const std::string& sentence : asked.engines) engines.add(sentence);
+  json.set("engines", std::move(engines));
   return json.set("next", items_json(ready.next));
 }
 
@@ -143,6 +146,7 @@ Answer ready_answer(const reckon::Histories&, const Asked& asked, const Ready& r
   add_allowed(ready, page);
   if (ready.answer != reckon::Answer::not_known) add_missing(ready, asked, page);
   say(page, then_text(ready, asked.aircraft));
+  for (const std::string& sentence : asked.engines) say(page, sentence);
   say(page, words::trip_text(asked.trip));
   say(page, words::counted_to_text(ready.last_flight, asked.today) + " " + as_of_line(sheet));
   for (std::string& sentence : words::freshness_texts(ready, asked.today)) {

@@ -2,6 +2,9 @@
 // bites first, how much may be flown, all other obstacles, freshness, the caution.
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "reckon/ready.h"
 #include "report/sheet.h"
 
@@ -11,6 +14,7 @@ struct Asked {
   logbook::Aircraft aircraft;
   reckon::Trip trip;
   quantity::Day today;
+  std::vector<std::string> engines = {};  // a sentence about each: last start, margin
 };
 
 Answer ready_answer(const reckon::Histories& histories, const Asked& asked,

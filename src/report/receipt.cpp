@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "report/pieces.h"
 #include "report/receipt_page.h"
+#include "report/start_notices.h"
 #include "words/dues.h"
 #include "words/figures.h"
 #include "words/names.h"
@@ -134,14 +136,13 @@ std::vector<logbook::Thing> touched_things(const Saved& saved) {
 std::vector<logbook::UseRow> used_by(const reckon::Histories& histories,
                                      const logbook::Aircraft& aircraft, const Saved& saved) {
   quantity::Day first = saved.today;
+  std::set<logbook::EntryId> ids;
   for (const logbook::Entry& entry : saved.entries) {
     if (entry.said) first = std::min(first, entry.said->day);
+    ids.insert(entry.id);
   }
   std::vector<logbook::UseRow> rows = histories.derived(aircraft, first).uses;
-  std::erase_if(rows, [&](const logbook::UseRow& row) {
-    return std::none_of(saved.entries.begin(), saved.entries.end(),
-                        [&](const logbook::Entry& entry) { return entry.id == row.entry; });
-  });
+  std::erase_if(rows, [&](const logbook::UseRow& row) { return !ids.contains(row.entry); });
   return rows;
 }
 
@@ -190,7 +191,11 @@ Answer receipt(const reckon::Histories& histories, const reckon::Standing& stand
     if (std::find(things.begin(), things.end(), thing) == things.end()) continue;
     touched.push_back(touched_of(histories, standing, thing, saved));
   }
-  return receipt_page(saved, touched, sheet);
+  Saved told = saved;
+  for (std::string& notice : start_notices(histories, standing, saved)) {
+    told.notices.push_back(std::move(notice));
+  }
+  return receipt_page(told, touched, sheet);
 }
 
 }  // namespace report

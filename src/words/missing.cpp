@@ -175,6 +175,14 @@ MissingWords question_words(const Missing& missing) {
           fill("entry {} struck because \"entered twice\".", {entry_name(missing.entries.back())})};
 }
 
+MissingWords looked_into_words(const Missing& missing, const Thing& thing) {
+  return {fill("{} passed a limit, or may have, on {} ({}).",
+               {capital(thing_name(thing)), quantity::say_long(*missing.day),
+                entries_text(missing.entries)}),
+          fill("entry {} looked into, \"inspected, nothing found\", by \"M. Tansley\".",
+               {entry_name(missing.entries.front())})};
+}
+
 }  // namespace
 
 std::string_view condition_key(reckon::Condition condition) {
@@ -197,6 +205,8 @@ std::string_view condition_key(reckon::Condition condition) {
       return "unread";
     case reckon::Condition::bases_heard:
       return "bases heard";
+    case reckon::Condition::looked_into:
+      return "looked into";
   }
   return {};
 }
@@ -224,6 +234,8 @@ MissingWords missing_words(const Missing& missing, const Aircraft& aircraft) {
               {}};
     case reckon::Condition::bases_heard:
       return {"Not every base has been heard since the last flight.", {}};
+    case reckon::Condition::looked_into:
+      return looked_into_words(missing, thing);
   }
   return {};
 }

@@ -1,5 +1,8 @@
 #include "words/trends.h"
 
+#include <algorithm>
+
+#include "words/grammar.h"
 #include "words/words.h"
 
 namespace words {
@@ -73,8 +76,6 @@ std::string_view beginning_text(Beginning beginning) {
       return "the fitting";
     case Beginning::overhauled:
       return "the overhaul";
-    case Beginning::washed:
-      return "the wash";
     case Beginning::hot_section:
       return "the hot-section work";
     case Beginning::probe:
@@ -91,15 +92,94 @@ std::string_view beginning_text(Beginning beginning) {
   return "";
 }
 
+std::string_view mark_text(Beginning beginning) {
+  switch (beginning) {
+    case Beginning::first_reading:
+      return "first reading";
+    case Beginning::fitted:
+      return "fitted";
+    case Beginning::overhauled:
+      return "overhauled";
+    case Beginning::hot_section:
+      return "hot-section work";
+    case Beginning::probe:
+      return "temperature probe changed";
+    case Beginning::fuel_control:
+      return "fuel control worked on";
+    case Beginning::torque_gauge:
+      return "torque gauge changed";
+    case Beginning::temperature_gauge:
+      return "temperature gauge changed";
+    case Beginning::limit_changed:
+      return "limit changed";
+  }
+  return "";
+}
+
+std::string no_reach_text(const Series& series, reckon::trend::NoReach why) {
+  switch (why) {
+    case reckon::trend::NoReach::already_there:
+    case reckon::trend::NoReach::not_falling:
+      return {};
+    case reckon::trend::NoReach::no_finite_interval:
+      return fill("When it reaches your floor of {} C cannot be told yet.",
+                  {quantity::say(*series.floor)});
+    case reckon::trend::NoReach::too_far:
+      return fill("Your floor of {} C lies too far ahead for these readings to say when.",
+                  {quantity::say(*series.floor)});
+  }
+  return {};
+}
+
+// The middle slope of all pairs beside least squares, and what it means when they disagree.
+std::vector<std::string> other_way_notes(const Segment& segment) {
+  std::vector<std::string> notes;
+  if (!segment.theil_sen) return notes;
+  const auto& middle = *segment.theil_sen;
+  notes.push_back(
+      fill("The middle slope of all pairs of readings is {} C per 100 h (between {} and {}).",
+           {quantity::say(middle.per_100_hours), quantity::say(middle.low),
+            quantity::say(middle.high)}));
+  if (segment.finding.evidence->agreement == reckon::trend::Agreement::both_apart) {
+    notes.emplace_back(
+        "The two ways to draw the line disagree: look for a wild reading, a step or a bend.");
+  }
+  return notes;
+}
+
 }  // namespace
 
 std::string_view series_name(logbook::CheckKind check) {
-  return check == logbook::CheckKind::cruise ? "cruise margin" : "idle margin";
+  switch (check) {
+    case logbook::CheckKind::cruise:
+      return "cruise margin";
+    case logbook::CheckKind::idle:
+      return "idle margin";
+    case logbook::CheckKind::power_check:
+      return "power-check margin";
+  }
+  return "";
+}
+
+std::string_view check_word(logbook::CheckKind check) {
+  switch (check) {
+    case logbook::CheckKind::cruise:
+      return "cruise";
+    case logbook::CheckKind::idle:
+      return "idle";
+    case logbook::CheckKind::power_check:
+      return "power check";
+  }
+  return "";
 }
 
 std::string since_text(const Segment& segment) {
   return "since " + std::string(beginning_text(segment.beginning)) + " of " +
          quantity::say_long(segment.began);
+}
+
+std::string began_text(const Segment& segment) {
+  return std::string(mark_text(segment.beginning)) + " " + quantity::say_long(segment.began);
 }
 
 std::string trend_text(const Series& series, const Segment& segment) {
@@ -117,8 +197,93 @@ std::string trend_text(const Series& series, const Segment& segment) {
   return "";
 }
 
+std::string chart_text(const Series& series, std::size_t readings) {
+  const Segment& newest = series.segments.back();
+  std::string text = count_of(readings, "reading", "readings") + " of the " +
+                     std::string(series_name(series.check)) + " over the engine's hours";
+  if (newest.now) text += fill("; the line ends at {} C", {quantity::say(*newest.now)});
+  return text + ".";
+}
+
+std::string worry_text(const Series& series) {
+  const Segment& newest = series.segments.back();
+  switch (reckon::trend::worry_of(series)) {
+    case reckon::trend::Worry::past_what_is_allowed:
+      return fill("The last reading, {} ({}), was {} C above what is allowed.",
+                  {quantity::say_long(newest.last->day), entry_name(newest.last->entry),
+                   quantity::say(-newest.last->margin)});
+    case reckon::trend::Worry::at_the_floor:
+      return fill("That is at or below your floor of {} C, or may be.",
+                  {quantity::say(*series.floor)});
+    case reckon::trend::Worry::falling:
+    case reckon::trend::Worry::none:
+      return {};
+  }
+  return {};
+}
+
+std::string now_text(const Series& series) {
+  const Segment& newest = series.segments.back();
+  if (!newest.now || !newest.last) return {};
+  std::string text = fill("Margin on the line at the last reading, {}: {} C",
+                          {quantity::say_long(newest.last->day), quantity::say(*newest.now)});
+  const auto& since = newest.last->hours_since;
+  if (since && *since > 0) text += fill(", {} h ago", {std::to_string(*since)});
+  if (series.floor) text += fill("; your floor is {} C", {quantity::say(*series.floor)});
+  return text + ".";
+}
+
+std::string reach_text(const Series& series, const Segment& segment) {
+  if (!series.floor) return {};
+  if (segment.hours_now_unknown) {
+    return "The engine's hours today are not known, so when it reaches your floor is not either.";
+  }
+  if (segment.no_reach) return no_reach_text(series, *segment.no_reach);
+  if (!segment.reach) return {};
+  const auto& reach = *segment.reach;
+  if (reach.early_hours == 0) {
+    return fill("The margin may be at your floor of {} C already.", {quantity::say(*series.floor)});
+  }
+  std::string text =
+      fill("At that pace it reaches your floor of {} C after {} to {} h, so plan for {} h",
+           {quantity::say(*series.floor), std::to_string(reach.early_hours),
+            std::to_string(reach.late_hours), std::to_string(reach.early_hours)});
+  if (reach.early_day) text += fill(": {} at recent use", {quantity::say_long(*reach.early_day)});
+  text += ".";
+  if (reach.reading_earlier_hours > 0) {
+    text += fill(" Single readings may touch it up to {} h before.",
+                 {std::to_string(reach.reading_earlier_hours)});
+  }
+  return text + " Wear speeds up, and a straight line is then late.";
+}
+
+std::string wash_text(const reckon::trend::WashGain& wash) {
+  const std::string day = quantity::say_long(wash.day);
+  if (!wash.figures) {
+    return fill("What the wash of {} gave back cannot be told from these readings.", {day});
+  }
+  const auto& gain = *wash.figures;
+  if (gain.low.count() <= 0 && gain.high.count() >= 0) {
+    return fill("The wash of {} gave back {} C (between {} and {}): no gain is shown.",
+                {day, quantity::say(gain.gain), quantity::say(gain.low), quantity::say(gain.high)});
+  }
+  return fill("The wash of {} gave back {} C (between {} and {}).",
+              {day, quantity::say(gain.gain), quantity::say(gain.low), quantity::say(gain.high)});
+}
+
 std::vector<std::string> trend_notes(const Series& series, const Segment& segment) {
-  std::vector<std::string> notes;
+  std::vector<std::string> notes = other_way_notes(segment);
+  if (segment.last_three_off) {
+    notes.push_back(
+        fill("The last three readings all lie {} the line, by {} C on average: something may have "
+             "changed. Look at the gauges first.",
+             {segment.last_three_off->is_negative() ? "below" : "above",
+              absolute(*segment.last_three_off)}));
+  }
+  if (segment.points.empty() && series.segments.size() > 1) {
+    notes.push_back("No reading since. Before it: " +
+                    trend_text(series, series.segments[series.segments.size() - 2]));
+  }
   if (segment.deciding.size() == 1) {
     notes.push_back("Without the single reading " + entry_name(segment.deciding.front()) +
                     " the answer would be another one. Look at it first.");
@@ -138,20 +303,6 @@ std::vector<std::string> trend_notes(const Series& series, const Segment& segmen
         "gauges.");
   }
   return notes;
-}
-
-std::string_view flag_text(reckon::trend::Flag flag) {
-  switch (flag) {
-    case reckon::trend::Flag::counted:
-      return "";
-    case reckon::trend::Flag::no_temperature:
-      return "no temperature stated";
-    case reckon::trend::Flag::no_limit:
-      return "no limit on record for that day";
-    case reckon::trend::Flag::bleed_on:
-      return "bleed or anti-ice on";
-  }
-  return "";
 }
 
 std::string_view grade_word(Grade grade) {
