@@ -79,7 +79,7 @@ pid_t start(const Desk& desk, const std::string& sentence, int out) {
   posix_spawn_file_actions_t actions;
   ::posix_spawn_file_actions_init(&actions);
   ::posix_spawn_file_actions_adddup2(&actions, out, STDOUT_FILENO);
-  std::array<std::string, 5> words = {program(), "--book", desk.book_path(), "say", sentence};
+  std::array<std::string, 5> words = {program(), "say", sentence, "--book", desk.book_path()};
   std::array<char*, 6> arguments{};
   std::transform(words.begin(), words.end(), arguments.begin(),
                  [](std::string& word) { return word.data(); });

@@ -1,5 +1,5 @@
 // A small program that writes one sentence into a book, called like the large one:
-//   crash_writer --book FILE say SENTENCE
+//   crash_writer say SENTENCE --book FILE
 #include <chrono>
 #include <cstdlib>
 #include <iostream>
@@ -32,11 +32,12 @@ int write(const std::string& path, const std::string& words) {
 }  // namespace
 
 int main(int argc, char* argv[]) {
-  const bool is_right = argc == 5 && std::string(argv[1]) == "--book" &&
-                        std::string(argv[3]) == "say" && std::getenv("XDG_STATE_HOME") != nullptr;
+  const bool is_right = argc == 5 && std::string(argv[1]) == "say" &&
+                        std::string(argv[3]) == "--book" &&
+                        std::getenv("XDG_STATE_HOME") != nullptr;
   if (!is_right) return 2;
   try {
-    return write(argv[2], argv[4]);
+    return write(argv[4], argv[2]);
   } catch (const store::Trouble& trouble) {
     std::cout << trouble.what().detail << std::endl;
     return 74;
