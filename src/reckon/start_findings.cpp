@@ -57,10 +57,7 @@ class Judging {
     } else if (peaked_above && limit.seconds == 0) {
       ++judged_.compared;
       add(StartMeasure::peak, degrees(*started_.peak), degrees(limit.above), true);
-    } else if (started_.peak && !peaked_above) {
-      ++judged_.compared;
-    } else if (const auto at_most = at_most_above(limit.above);
-               at_most && *at_most <= limit.seconds) {
+    } else if ((started_.peak && !peaked_above) || stood_no_longer(limit)) {
       ++judged_.compared;
     } else {
       judged_.untold.push_back(limit);
@@ -99,6 +96,10 @@ class Judging {
       if (band.above >= temperature) most = std::max(most, band.seconds);
     }
     return most;
+  }
+  bool stood_no_longer(const Band& limit) const {
+    const auto at_most = at_most_above(limit.above);
+    return at_most && *at_most <= limit.seconds;
   }
   // As long as it stood above a lower temperature, it stood above this one at most.
   std::optional<std::int64_t> at_most_above(Temperature temperature) const {

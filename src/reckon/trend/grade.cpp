@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
-#include <ranges>
 
 #include "quantity/expect.h"
 #include "reckon/trend/student.h"
@@ -68,10 +67,17 @@ std::optional<std::size_t> readings_ahead(const Line& line, const Ahead& ahead,
     return t * error >= telling_slope * std::sqrt(sxx_after(line, ahead, more));
   };
   // Each further reading narrows the interval, so the numbers fall into hidden ones and the rest.
-  const auto numbers = std::views::iota(std::size_t{0}, most_readings_foretold + 1);
-  const auto found = std::ranges::partition_point(numbers, is_hidden_after);
-  if (found == numbers.end()) return std::nullopt;
-  return *found;
+  std::size_t shown = most_readings_foretold + 1;
+  for (std::size_t first = 0; first < shown;) {
+    const std::size_t middle = first + (shown - first) / 2;
+    if (is_hidden_after(middle)) {
+      first = middle + 1;
+    } else {
+      shown = middle;
+    }
+  }
+  if (shown > most_readings_foretold) return std::nullopt;
+  return shown;
 }
 
 bool lies_outside(double slope, const Interval& interval, double rounding) {

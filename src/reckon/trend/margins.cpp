@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 
 #include "reckon/aboard.h"
@@ -70,7 +71,8 @@ void tell_gains(const Evidence& evidence, const Counted& counted, Segment& segme
 }
 
 Interval span_of(const std::vector<Group>& groups) {
-  Interval span{INFINITY, -INFINITY};
+  constexpr double endless = std::numeric_limits<double>::infinity();
+  Interval span{endless, -endless};
   for (const Group& group : groups) {
     for (const Point& point : group) {
       span.low = std::min(span.low, point.x);
