@@ -21,21 +21,13 @@ BLADE = on(2024, 7, 1)
 LAST_HOT_START = on(2026, 2, 25)
 
 
-class Works:
-    """The single events. Each method is called on the morning of its day."""
+class Mornings:
+    """Events that each have their day; a subclass fills `mornings`."""
 
     def __init__(self, paper, fleet):
         self.paper = paper
         self.fleet = fleet
-        self.own_engine = None
-        self.mornings = {
-            AWAY[0]: self.engine_goes, AWAY[1]: self.engine_returns,
-            on(2024, 10, 2): self.low_plan, on(2025, 2, 18): self.low_missing,
-            on(2025, 8, 12): self.low_limit_lowered, on(2025, 10, 6): self.low_exceeded,
-            BLADE: self.blade, WASH: self.wash, METER_CHANGE: self.meter,
-            on(2023, 6, 14): self.directive_first, on(2024, 8, 27): self.directive_again,
-            on(2025, 9, 30): self.directive_last,
-        }
+        self.mornings = {}
 
     def say(self, words):
         return self.paper.say(words)
@@ -47,6 +39,22 @@ class Works:
         event = self.mornings.get(day)
         if event:
             event(day)
+
+
+class Works(Mornings):
+    """The single events. Each method is called on the morning of its day."""
+
+    def __init__(self, paper, fleet):
+        super().__init__(paper, fleet)
+        self.own_engine = None
+        self.mornings = {
+            AWAY[0]: self.engine_goes, AWAY[1]: self.engine_returns,
+            on(2024, 10, 2): self.low_plan, on(2025, 2, 18): self.low_missing,
+            on(2025, 8, 12): self.low_limit_lowered, on(2025, 10, 6): self.low_exceeded,
+            BLADE: self.blade, WASH: self.wash, METER_CHANGE: self.meter,
+            on(2023, 6, 14): self.directive_first, on(2024, 8, 27): self.directive_again,
+            on(2025, 9, 30): self.directive_last,
+        }
 
     def engine_goes(self, day):
         low = self.fleet.low

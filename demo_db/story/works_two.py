@@ -4,7 +4,7 @@ import datetime
 
 from paper import tenths
 from upkeep import MECHANIC, ROTORS
-from works import on
+from works import Mornings, on
 
 DEAD_METER = on(2024, 8, 19)
 LATE_FLIGHT = on(2025, 6, 10)
@@ -15,12 +15,11 @@ GAUGE_FROM = on(2025, 5, 12)
 GAUGE_FLIGHTS = 25
 
 
-class WorksOfTwins:
+class WorksOfTwins(Mornings):
     """The single events of ZZ-TWO and ZZ-TUR, and the corrections."""
 
     def __init__(self, paper, fleet):
-        self.paper = paper
-        self.fleet = fleet
+        super().__init__(paper, fleet)
         self.late = 7  # tenths flown on the late sheet
         self.mornings = {
             DEAD_METER: self.meter_dies, LATE_WORK: self.late_work, LATE_ENTRY: self.late_entry,
@@ -30,17 +29,6 @@ class WorksOfTwins:
             on(2025, 12, 3): self.tried, on(2025, 1, 31): self.person_leaves,
             on(2026, 2, 2): self.storage_again, AWAY_DAYS[1]: self.days_away,
         }
-
-    def say(self, words):
-        return self.paper.say(words)
-
-    def note(self, words):
-        self.paper.note(words)
-
-    def morning(self, day):
-        event = self.mornings.get(day)
-        if event:
-            event(day)
 
     def meter_dies(self, day):
         two = self.fleet.two

@@ -74,20 +74,11 @@ report::Sheet BookView::sheet() const {
   return sheet;
 }
 
-report::Sheet BookView::sheet(const logbook::Aircraft& aircraft) const {
-  return sheet_with_missing([&](const logbook::Aircraft& flown) { return flown == aircraft; });
-}
-
-report::Sheet BookView::sheet_of_all() const {
-  return sheet_with_missing([](const logbook::Aircraft&) { return true; });
-}
-
-report::Sheet BookView::sheet_with_missing(
-    const std::function<bool(const logbook::Aircraft&)>& is_meant) const {
+report::Sheet BookView::sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const {
   report::Sheet head = sheet();
   for (const reckon::StandingFact& fact : standing.facts) {
     const auto* flew = std::get_if<logbook::Flew>(&fact.said->fact);
-    if (flew == nullptr || !is_meant(flew->aircraft)) continue;
+    if (flew == nullptr || (only && *only != flew->aircraft)) continue;
     for (const logbook::AcceptedDoubt& accepted : fact.said->although) {
       if (!words::tells_of_missing_hours(accepted.doubt)) continue;
       head.left_out.push_back(words::missing_hours_text(accepted.doubt, fact.chain.back()));
@@ -150,11 +141,14 @@ std::unique_ptr<BookView> view_of(std::vector<Entry> entries, quantity::Day as_o
   return view;
 }
 
-ExitCode ask(const Typed& typed, World& world,
-             Answering (*answer)(const Typed& typed, const BookView& view)) {
+Answering look_and_answer(const Typed& typed, World& world, AnswerTo answer) {
   auto looked = look(typed, world);
-  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
-  const Answering given = answer(typed, *std::get<std::unique_ptr<BookView>>(looked));
+  if (auto* why = std::get_if<Unanswerable>(&looked)) return std::move(*why);
+  return answer(typed, *std::get<std::unique_ptr<BookView>>(looked));
+}
+
+ExitCode ask(const Typed& typed, World& world, AnswerTo answer) {
+  const Answering given = look_and_answer(typed, world, answer);
   if (const auto* why = std::get_if<Unanswerable>(&given)) return say_unanswerable(*why, world);
   say_answer(std::get<Answered>(given).answer, typed, world);
   return std::get<Answered>(given).code;

@@ -2,7 +2,6 @@
 // as of a day. The spine of every asking command.
 #pragma once
 
-#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -40,18 +39,13 @@ struct BookView {
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
   report::Sheet sheet() const;
-  // With what is known not to be counted of the aircraft: hours accepted as missing.
-  report::Sheet sheet(const logbook::Aircraft& aircraft) const;
-  report::Sheet sheet_of_all() const;  // of every aircraft
+  // With what is known not to be counted: hours accepted as missing of one aircraft, or of all.
+  report::Sheet sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const;
   // The due list with the harsher of both orders; the lives likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,
                                 const reckon::Soon& soon = {}) const;
   std::vector<reckon::Item> lives() const;
   reckon::Ready ready(const logbook::Aircraft& aircraft, const reckon::Trip& trip) const;
-
- private:
-  report::Sheet sheet_with_missing(
-      const std::function<bool(const logbook::Aircraft&)>& is_meant) const;
 };
 
 // A sentence that says why the question cannot be answered, with its exit code.
@@ -90,9 +84,16 @@ Answering answer_trend(const Typed& typed, const BookView& view);
 Answering answer_fleet(const Typed& typed, const BookView& view);
 Answering answer_history(const Typed& typed, const BookView& view);
 
-// Looks, answers, and writes the answer in the form asked for; gives the exit code.
-ExitCode ask(const Typed& typed, World& world,
-             Answering (*answer)(const Typed& typed, const BookView& view));
+using AnswerTo = Answering (*)(const Typed& typed, const BookView& view);
+
+// Looks into the book and answers.
+Answering look_and_answer(const Typed& typed, World& world, AnswerTo answer);
+// What an asking command does: looks, answers, writes the answer; gives the exit code.
+ExitCode ask(const Typed& typed, World& world, AnswerTo answer);
+template <AnswerTo answer>
+ExitCode run_asking(const Typed& typed, World& world) {
+  return ask(typed, world, answer);
+}
 // Writes the answer in the form asked for, and gives the exit code.
 Answered answered(report::Answer answer);  // attention if it needs some, else done
 ExitCode say_answer(const report::Answer& answer, const Typed& typed, World& world);

@@ -37,15 +37,9 @@ Answering answer_due(const Typed& typed, const BookView& view) {
     if (const auto wrong = read_within(*within, soon)) return *wrong;
   }
   const auto& which = std::get<logbook::Aircraft>(aircraft);
-  return answered(
-      report::due_list(view.histories(), which, view.due(which, soon), view.sheet(which)));
+  return answered(report::due_list(view.histories(), which, view.due(which, soon),
+                                   view.sheet_with_gaps(which)));
 }
-
-namespace {
-
-ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_due); }
-
-}  // namespace
 
 const Command due_command{
     "due",
@@ -59,6 +53,6 @@ const Command due_command{
      known_option,
      known_on_option,
      json_option},
-    run};
+    run_asking<answer_due>};
 
 }  // namespace command

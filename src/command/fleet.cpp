@@ -21,14 +21,8 @@ Answering answer_fleet(const Typed& typed, const BookView& view) {
   fleet.series = reckon::trend::margin_series(view.histories(), view.standing);
   fleet.exceedances = reckon::open_exceedances(view.histories(), view.standing);
   fleet.charts_too = typed.has("--charts");
-  return answered(report::fleet_list(view.histories(), std::move(fleet), view.sheet_of_all()));
+  return answered(report::fleet_list(view.histories(), std::move(fleet), view.sheet_with_gaps({})));
 }
-
-namespace {
-
-ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_fleet); }
-
-}  // namespace
 
 const Command fleet_command{
     "fleet",
@@ -42,6 +36,6 @@ const Command fleet_command{
      known_option,
      known_on_option,
      json_option},
-    run};
+    run_asking<answer_fleet>};
 
 }  // namespace command

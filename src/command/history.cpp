@@ -60,18 +60,12 @@ Answering answer_history(const Typed& typed, const BookView& view) {
                                        view.sheet()));
 }
 
-namespace {
-
-ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_history); }
-
-}  // namespace
-
 const Command history_command{"history",
                               "every entry about one thing, corrections shown",
                               "AIRCRAFT|ENGINE|PART",
                               "  timeworn history ZZ-KIT\n"
                               "  timeworn history 'part PN-4411 B-88'\n",
                               {as_of_option, known_option, known_on_option, json_option},
-                              run};
+                              run_asking<answer_history>};
 
 }  // namespace command

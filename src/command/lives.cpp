@@ -37,12 +37,6 @@ Answering answer_lives(const Typed& typed, const BookView& view) {
   return answered(report::lives_list(view.histories(), title, items, view.sheet()));
 }
 
-namespace {
-
-ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_lives); }
-
-}  // namespace
-
 const Command lives_command{"lives",
                             "limit, used and left of every limited part",
                             "[AIRCRAFT|PART]",
@@ -50,6 +44,6 @@ const Command lives_command{"lives",
                             "  timeworn lives 'part PN-4411 B-88'\n"
                             "  timeworn lives --as-of 2026-03-04 --json\n",
                             {as_of_option, known_option, known_on_option, json_option},
-                            run};
+                            run_asking<answer_lives>};
 
 }  // namespace command

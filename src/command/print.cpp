@@ -19,7 +19,7 @@ namespace {
 
 struct Printed {
   std::string_view name;
-  Answering (*answer)(const Typed& typed, const BookView& view);
+  AnswerTo answer;
 };
 constexpr std::array printed = {
     Printed{"due", answer_due},     Printed{"lives", answer_lives},
@@ -113,9 +113,7 @@ ExitCode run(const Typed& typed, World& world) {
     return say_unanswerable(std::get<Unanswerable>(form), world);
   }
   asked.options["--charts"];
-  auto looked = look(asked, world);
-  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
-  const Answering given = report->answer(asked, *std::get<std::unique_ptr<BookView>>(looked));
+  const Answering given = look_and_answer(asked, world, report->answer);
   if (const auto* why = std::get_if<Unanswerable>(&given)) return say_unanswerable(*why, world);
   return put(std::get<Answered>(given), typed, world);
 }

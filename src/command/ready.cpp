@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <ostream>
+#include <set>
 
 #include "command/book_view.h"
 #include "command/commands.h"
@@ -88,25 +89,32 @@ ExitCode exit_code(reckon::Answer answer) {
   return our_fault;
 }
 
-// A line about each engine aboard of which a start or a cruise reading is on record.
-std::vector<std::string> engines_of(const BookView& view, const logbook::Aircraft& aircraft) {
-  const auto starts = reckon::judged_starts(view.histories(), view.standing);
-  const auto series = reckon::trend::margin_series(view.histories(), view.standing);
-  std::vector<std::string> sentences;
+std::set<logbook::Engine> engines_aboard(const BookView& view, const logbook::Aircraft& aircraft) {
+  std::set<logbook::Engine> engines;
   for (const logbook::Thing& thing : reckon::aboard(view.histories(), aircraft)) {
-    const auto* engine = std::get_if<logbook::Engine>(&thing);
-    if (engine == nullptr) continue;
+    if (const auto* engine = std::get_if<logbook::Engine>(&thing)) engines.insert(*engine);
+  }
+  return engines;
+}
+
+// A line about each engine aboard of which a start or a margin is on record: cruise margins always,
+// the others where they warn.
+std::vector<std::string> engines_of(const BookView& view, const logbook::Aircraft& aircraft) {
+  const std::set<logbook::Engine> engines = engines_aboard(view, aircraft);
+  const auto starts = reckon::judged_starts(view.histories(), view.standing);
+  const auto series = reckon::trend::margin_series(view.histories(), view.standing, engines);
+  std::vector<std::string> sentences;
+  for (const logbook::Engine& engine : engines) {
     const auto last = std::find_if(starts.rbegin(), starts.rend(),
-                                   [&](const auto& start) { return start.engine == *engine; });
-    // Cruise margins always; the others where they warn.
+                                   [&](const auto& start) { return start.engine == engine; });
     std::vector<const reckon::trend::Series*> margins;
     for (const auto& one : series) {
       const bool is_told = one.check == logbook::CheckKind::cruise ||
                            reckon::trend::worry_of(one) != reckon::trend::Worry::none;
-      if (one.engine == *engine && is_told) margins.push_back(&one);
+      if (one.engine == engine && is_told) margins.push_back(&one);
     }
     std::string sentence =
-        words::engine_text(*engine, last == starts.rend() ? nullptr : &*last, margins);
+        words::engine_text(engine, last == starts.rend() ? nullptr : &*last, margins);
     if (!sentence.empty()) sentences.push_back(std::move(sentence));
   }
   return sentences;
@@ -123,15 +131,9 @@ Answering answer_ready(const Typed& typed, const BookView& view) {
   const reckon::Ready ready = view.ready(aircraft, trip);
   return Answered{report::ready_answer(view.histories(),
                                        {aircraft, trip, view.as_of, engines_of(view, aircraft)},
-                                       ready, view.sheet(aircraft)),
+                                       ready, view.sheet_with_gaps(aircraft)),
                   exit_code(ready.answer)};
 }
-
-namespace {
-
-ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_ready); }
-
-}  // namespace
 
 const Command ready_command{
     "ready",
@@ -151,6 +153,6 @@ const Command ready_command{
      known_option,
      known_on_option,
      json_option},
-    run};
+    run_asking<answer_ready>};
 
 }  // namespace command

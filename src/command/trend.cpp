@@ -41,10 +41,10 @@ report::Sheet sheet_for(const report::EngineTrend& trend, const BookView& view) 
   std::set<logbook::Aircraft> carried;
   for (const Series& series : trend.series) {
     const auto aircraft = view.histories().aircraft_now(logbook::Thing(series.engine));
-    if (!aircraft) return view.sheet_of_all();
+    if (!aircraft) return view.sheet_with_gaps({});
     carried.insert(*aircraft);
   }
-  return carried.size() == 1 ? view.sheet(*carried.begin()) : view.sheet_of_all();
+  return carried.size() == 1 ? view.sheet_with_gaps(*carried.begin()) : view.sheet_with_gaps({});
 }
 
 }  // namespace
@@ -67,12 +67,6 @@ Answering answer_trend(const Typed& typed, const BookView& view) {
   return answered(report::engine_trend(trend, sheet_for(trend, view)));
 }
 
-namespace {
-
-ExitCode run(const Typed& typed, World& world) { return ask(typed, world, answer_trend); }
-
-}  // namespace
-
 const Command trend_command{
     "trend",
     "is an engine losing temperature margin",
@@ -87,6 +81,6 @@ const Command trend_command{
      known_option,
      known_on_option,
      json_option},
-    run};
+    run_asking<answer_trend>};
 
 }  // namespace command

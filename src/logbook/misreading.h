@@ -23,6 +23,7 @@ enum class Fault {
   not_exact,     // first and second hold the neighbours
   not_whole,
   out_of_range,
+  fahrenheit,  // first: the same in degrees C, to tenths
   no_such_day,
   ambiguous_day,
   two_things,  // a bare name that more than one thing has

@@ -23,8 +23,18 @@ bool is_amendment(const logbook::Fact& fact) {
          std::holds_alternative<logbook::Struck>(fact);
 }
 
-bool is_look(const logbook::Fact& fact) {
-  return std::holds_alternative<logbook::LookedInto>(fact);
+// What is held against single entries on record.
+// in_place_of: what it corrects; null for a new fact.
+void check_against_entries(const Said& said, const Standing& standing,
+                           const StandingFact* in_place_of, Objections& objections) {
+  check_replacement(said, standing, objections);
+  check_looked_into(said, standing, objections);
+  check_chart(said, standing, in_place_of, objections);
+}
+
+bool names_entries(const Said& said) {
+  return said.instead_of || std::holds_alternative<logbook::LookedInto>(said.fact) ||
+         std::holds_alternative<logbook::ChartRow>(said.fact);
 }
 
 void check_future(const Said& said, Day today, Objections& objections) {
@@ -84,8 +94,7 @@ Objections Checker::Inside::check_plain(const Said& said) {
   Objections objections;
   check_future(said, today, objections);
   check_bounds(said.fact, objections);
-  if (said.instead_of) check_replacement(said, newest(), objections);
-  if (is_look(said.fact)) check_looked_into(said, newest(), objections);
+  if (names_entries(said)) check_against_entries(said, newest(), nullptr, objections);
   const Placed placed{&said, {}, INT64_MAX};
   CheckScene& here = current();
   if (!here.has_newest_totals() && here.needs_totals(placed)) {
@@ -105,8 +114,7 @@ Objections Checker::Inside::check_corrected(const logbook::Corrected& corrected)
   const Said& instead = *corrected.instead;
   check_future(instead, today, objections);
   check_bounds(instead.fact, objections);
-  check_replacement(instead, now, objections);
-  check_looked_into(instead, now, objections);
+  check_against_entries(instead, now, fact, objections);
   CheckScene without(now, today, fact->root);
   without.check({&instead, {}, fact->written}, objections);
   return objections;

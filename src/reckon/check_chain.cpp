@@ -195,4 +195,42 @@ void check_looked_into(const logbook::Said& said, const Standing& standing,
   }
 }
 
+namespace {
+
+bool is_one_chart(const logbook::ChartRow& a, const logbook::ChartRow& b) {
+  return a.model == b.model && a.check == b.check && a.chart == b.chart;
+}
+
+bool contradict(const logbook::ChartRow& a, const logbook::ChartRow& b) {
+  const bool is_one_line = a.altitude_feet == b.altitude_feet && a.outside_air == b.outside_air;
+  for (const logbook::AllowedAt& one : a.allows) {
+    for (const logbook::AllowedAt& other : b.allows) {
+      if (one.torque.unit != other.torque.unit) return true;
+      if (is_one_line && one.torque == other.torque && one.allowed != other.allowed) return true;
+    }
+  }
+  return false;
+}
+
+}  // namespace
+
+void check_chart(const logbook::Said& said, const Standing& standing,
+                 const StandingFact* in_place_of, Objections& objections) {
+  const auto* row = std::get_if<logbook::ChartRow>(&said.fact);
+  if (row == nullptr) return;
+  if (contradict(*row, *row)) {
+    objections.push_back(refusal(CheckKind::chart_unlike_itself, "allows"));
+  }
+  const StandingFact* replaced =
+      said.instead_of ? find_named(standing.facts, *said.instead_of) : nullptr;
+  for (const StandingFact& fact : standing.facts) {
+    const auto* other = std::get_if<logbook::ChartRow>(&fact.said->fact);
+    if (other == nullptr || &fact == in_place_of || &fact == replaced) continue;
+    if (!is_one_chart(*row, *other) || !contradict(*row, *other)) continue;
+    objections.push_back(
+        with_entry(refusal(CheckKind::chart_contradicted, "allows"), fact.chain.back()));
+    return;
+  }
+}
+
 }  // namespace reckon

@@ -44,6 +44,8 @@ enum class CheckKind {
   nothing_to_look_into,
   looked_before,
   out_of_bounds,
+  chart_contradicted,
+  chart_unlike_itself,
   entry_unknown,
   not_on_a_twin,
   nothing_changes,

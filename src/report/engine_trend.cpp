@@ -208,6 +208,8 @@ Json segment_json(const Series& series, const Segment& segment, std::size_t numb
       .set("low", decimal_json(segment.slope, &SlopeText::low))
       .set("high", decimal_json(segment.slope, &SlopeText::high))
       .set("middle_slope", decimal_json(segment.theil_sen, &SlopeText::per_100_hours))
+      .set("kendall_s", segment.kendall ? Json(segment.kendall->s) : Json())
+      .set("kendall_p", segment.kendall ? Json::number(quantity::say(segment.kendall->p)) : Json())
       .set("grade", words::grade_word(segment.finding.grade))
       .set("margin_now", segment.now ? Json::number(quantity::say(*segment.now)) : Json())
       .set("floor", series.floor ? Json::number(quantity::say(*series.floor)) : Json())

@@ -145,9 +145,15 @@ void add_losing(const Fleet& fleet, document::Document& page) {
             words::trend_text(series, series.segments.back()),
         page);
     say(words::worry_text(series), page);
-    say(words::reach_text(series, series.segments.back()), page);
   }
   for (const reckon::Exceedance& one : fleet.exceedances) say(words::exceedance_text(one), page);
+}
+
+void add_reach_note(const Fleet& fleet, document::Document& page) {
+  if (std::any_of(fleet.series.begin(), fleet.series.end(),
+                  [](const Series& one) { return one.segments.back().reach.has_value(); })) {
+    page.blocks.push_back(document::Note{std::string(words::reach_column_text())});
+  }
 }
 
 void add_charts(const Fleet& fleet, document::Document& page) {
@@ -210,6 +216,7 @@ Answer fleet_list(const reckon::Histories& histories, Fleet fleet, const Sheet& 
   page.blocks.emplace_back(aircraft_table(histories, fleet));
   add_losing(fleet, page);
   page.blocks.emplace_back(engines_table(histories, fleet));
+  add_reach_note(fleet, page);
   add_charts(fleet, page);
   add_foot(page, sheet);
   answer.json = fleet_json(histories, fleet, sheet);

@@ -10,8 +10,10 @@ namespace {
 
 constexpr std::size_t most_hints = 1;
 
-// The wanted word or known name that the typed word may have been meant for.
+// The wanted word or known name that the typed word may have been meant for. One letter is near to
+// every other: to offer C for F would make a wrong temperature of a right one.
 std::string nearest_of(std::string_view word, const Trace& trace) {
+  if (word.size() < 2) return {};
   std::vector<std::string> candidates;
   for (const Wanted& wanted : trace.wanted) {
     if (!wanted.word.empty() && wanted.word != ",") candidates.push_back(wanted.word);

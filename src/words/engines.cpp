@@ -30,18 +30,13 @@ std::string start_part(const reckon::StartJudged& start) {
   return {};
 }
 
-std::string pace_of(const Segment& segment) {
-  const auto slope = segment.slope->per_100_hours;
-  return quantity::say(slope.is_negative() ? -slope : slope);
-}
-
 std::string told_part(const Segment& segment) {
   const bool is_falling = segment.finding.evidence->direction == Direction::falling;
+  const std::string pace = absolute(segment.slope->per_100_hours);
   const bool is_clear = segment.finding.grade == Grade::clear;
-  if (!is_falling) return fill("rising by {} C per 100 h, so check the gauges", {pace_of(segment)});
-  std::string text =
-      fill(is_clear ? "clearly losing {} C per 100 h" : "a weak sign of losing {} C per 100 h",
-           {pace_of(segment)});
+  if (!is_falling) return fill("rising by {} C per 100 h, so check the gauges", {pace});
+  std::string text = fill(
+      is_clear ? "clearly losing {} C per 100 h" : "a weak sign of losing {} C per 100 h", {pace});
   if (segment.reach) {
     text += fill(", plan for {} h", {std::to_string(segment.reach->early_hours)});
   }

@@ -39,6 +39,7 @@ constexpr std::array sentences = {
     Sentences{Fault::not_exact, "\"{read}\" is finer than can be kept. Write {first} or {second}."},
     Sentences{Fault::not_whole, "\"{read}\" is no whole number. Write {first} or {second}."},
     Sentences{Fault::out_of_range, "\"{read}\" is out of range; check the figure."},
+    Sentences{Fault::fahrenheit, "\"{read} F\" is {first} C to tenths. Write degrees C."},
     Sentences{Fault::no_such_day, "\"{read}\" is no day of the calendar; check it."},
     Sentences{Fault::ambiguous_day,
               "\"{read}\" can be read in two ways. Write {first} or {second}."},
@@ -60,6 +61,9 @@ std::string_view sentence_for(const Misreading& wrong) {
   }
   if (wrong.fault == Fault::not_exact && wrong.second.empty()) {
     return "\"{read}\" is finer than can be kept. Write hundredths of an hour, or minutes.";
+  }
+  if (wrong.fault == Fault::fahrenheit && wrong.first.empty()) {
+    return "\"{read} F\" is in degrees F. Write degrees C.";
   }
   if (wrong.fault == Fault::ambiguous_day && wrong.first.empty()) {
     return "\"{read}\" can be read in two ways. Write the day like 2026-03-04.";

@@ -71,14 +71,16 @@ std::string flag_text(const reckon::trend::MarginPoint& point) {
 std::string left_out_text(const Segment& segment) {
   std::vector<std::pair<std::string, std::int64_t>> reasons;
   for (const auto& point : segment.points) {
-    const std::string reason = flag_text(point);
+    std::string reason = flag_text(point);
+    // Without the figures of one reading.
+    reason.resize(std::min(reason.size(), reason.find(':')));
     if (reason.empty()) continue;
     const auto known = std::find_if(reasons.begin(), reasons.end(),
                                     [&](const auto& one) { return one.first == reason; });
     if (known != reasons.end()) {
       ++known->second;
     } else {
-      reasons.emplace_back(reason, 1);
+      reasons.emplace_back(std::move(reason), 1);
     }
   }
   constexpr std::size_t most_told = 4;

@@ -209,7 +209,8 @@ std::string exceedance_text(const reckon::Exceedance& exceedance) {
   if (exceedance.what) {
     what = gauge_text(*exceedance.what);
     for (const reckon::PastGauge& past : exceedance.past) {
-      what += fill(", past {}", {gauge_text(past.limit)});
+      what += fill(", past {} by {} and {} s", {gauge_text(past.limit), quantity::say(past.by),
+                                                std::to_string(past.seconds_over)});
     }
   } else if (!exceedance.start.empty()) {
     what = "start with " + findings_text(exceedance.start);

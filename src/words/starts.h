@@ -20,7 +20,7 @@ std::string start_text(const reckon::StartJudged& judged);
 // normal, worth a look, past a limit, not known: for machines.
 std::string_view start_word(const reckon::StartJudged& judged);
 // "Engine TS-40 E-1001 on ZZ-KIT, 4 March 2026 (K7QXM-14): temperature 915 C for 3 s, past
-// temperature 843 C for 2 s. It stands until it is looked into."
+// temperature 843 C for 2 s by 72 and 1 s. It stands until it is looked into."
 std::string exceedance_text(const reckon::Exceedance& exceedance);
 
 }  // namespace words

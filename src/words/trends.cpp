@@ -15,22 +15,14 @@ using reckon::trend::Grade;
 using reckon::trend::Segment;
 using reckon::trend::Series;
 
-std::string absolute(quantity::Decimal figure) {
-  return quantity::say(figure.is_negative() ? -figure : figure);
-}
-
-std::string count_of(std::size_t number, std::string_view one, std::string_view many) {
-  return std::to_string(number) + " " + std::string(number == 1 ? one : many);
-}
-
 // Whole hours, rounded down: a span is never made longer than it is.
 std::string span_text(const Segment& segment) {
   return std::to_string(static_cast<std::int64_t>(segment.finding.span_hours)) + " h";
 }
 
 std::string readings_text(const Segment& segment) {
-  return count_of(segment.finding.points, "reading", "readings") + " over " + span_text(segment) +
-         " " + since_text(segment);
+  return counted(static_cast<std::int64_t>(segment.finding.points), "reading", "readings") +
+         " over " + span_text(segment) + " " + since_text(segment);
 }
 
 // Falling and rising are said with positive figures, the smaller first.
@@ -56,7 +48,7 @@ std::string cannot_tell_text(const Series& series, const Segment& segment) {
   const auto& more = segment.finding.evidence->more_readings;
   if (more && *more > 0) {
     text += " A loss of 1 C per 100 h would show after about " +
-            count_of(*more, "more reading", "more readings") + ".";
+            counted(static_cast<std::int64_t>(*more), "more reading", "more readings") + ".";
   } else if (!more) {
     text += " The readings are too coarse, or too scattered, to say when a loss would show.";
   }
@@ -131,15 +123,23 @@ std::string no_reach_text(const Series& series, reckon::trend::NoReach why) {
   return {};
 }
 
+// Thousandths; what rounds to none is said to be less than one.
+std::string chance_text(quantity::Decimal p) {
+  return p.is_zero() ? "less than 0.001" : quantity::say(p);
+}
+
 // The middle slope of all pairs beside least squares, and what it means when they disagree.
 std::vector<std::string> other_way_notes(const Segment& segment) {
   std::vector<std::string> notes;
   if (!segment.theil_sen) return notes;
   const auto& middle = *segment.theil_sen;
-  notes.push_back(
-      fill("The middle slope of all pairs of readings is {} C per 100 h (between {} and {}).",
-           {quantity::say(middle.per_100_hours), quantity::say(middle.low),
-            quantity::say(middle.high)}));
+  notes.push_back(fill(
+      "The middle slope of all pairs of readings is {} C per 100 h (between {} and {}). The "
+      "Mann-Kendall sum, pairs going up less pairs going down, is {}; chance alone gives one as "
+      "far from zero "
+      "with a probability of {}.",
+      {quantity::say(middle.per_100_hours), quantity::say(middle.low), quantity::say(middle.high),
+       std::to_string(segment.kendall->s), chance_text(segment.kendall->p)}));
   if (segment.finding.evidence->agreement == reckon::trend::Agreement::both_apart) {
     notes.emplace_back(
         "The two ways to draw the line disagree: look for a wild reading, a step or a bend.");
@@ -148,6 +148,10 @@ std::vector<std::string> other_way_notes(const Segment& segment) {
 }
 
 }  // namespace
+
+std::string absolute(quantity::Decimal figure) {
+  return quantity::say(figure.is_negative() ? -figure : figure);
+}
 
 std::string_view series_name(logbook::CheckKind check) {
   switch (check) {
@@ -199,8 +203,9 @@ std::string trend_text(const Series& series, const Segment& segment) {
 
 std::string chart_text(const Series& series, std::size_t readings) {
   const Segment& newest = series.segments.back();
-  std::string text = count_of(readings, "reading", "readings") + " of the " +
-                     std::string(series_name(series.check)) + " over the engine's hours";
+  std::string text = counted(static_cast<std::int64_t>(readings), "reading", "readings") +
+                     " of the " + std::string(series_name(series.check)) +
+                     " over the engine's hours";
   if (newest.now) text += fill("; the line ends at {} C", {quantity::say(*newest.now)});
   return text + ".";
 }
@@ -255,6 +260,11 @@ std::string reach_text(const Series& series, const Segment& segment) {
                  {std::to_string(reach.reading_earlier_hours)});
   }
   return text + " Wear speeds up, and a straight line is then late.";
+}
+
+std::string_view reach_column_text() {
+  return "\"Floor in\" is what to plan by: the early limit of a straight line. Wear speeds up, "
+         "and a straight line is then late.";
 }
 
 std::string wash_text(const reckon::trend::WashGain& wash) {

@@ -10,6 +10,8 @@
 
 namespace words {
 
+// The digits without their sign: "falling by 4.1".
+std::string absolute(quantity::Decimal figure);
 // "cruise margin", "idle margin", "power-check margin".
 std::string_view series_name(logbook::CheckKind check);
 // cruise, idle, power check: for machines.
@@ -30,6 +32,8 @@ std::string now_text(const reckon::trend::Series& series);
 std::string left_out_text(const reckon::trend::Segment& segment);
 // When the line reaches the floor, and by what to plan; empty if nothing can be said.
 std::string reach_text(const reckon::trend::Series& series, const reckon::trend::Segment& segment);
+// What the hours to the floor in a list mean.
+std::string_view reach_column_text();
 // "The wash of 11 March 2026 gave back 11.0 C (between 9.8 and 12.2)."
 std::string wash_text(const reckon::trend::WashGain& wash);
 // What else must be known to read it: single readings that carry it, the other way of drawing the

@@ -52,6 +52,15 @@ BOOST_AUTO_TEST_CASE(two_readings_are_both_shown) {
              "              ^^^^^^^");
 }
 
+// 54 F is (54 - 32) 5 / 9 = 12.22 C.
+BOOST_AUTO_TEST_CASE(degrees_fahrenheit_are_shown_in_celsius_and_not_taken) {
+  const std::string_view line = "outside air 54 F";
+  Misreading wrong = misreading(Fault::fahrenheit, line, "54");
+  wrong.first = "12.2";
+  BOOST_TEST(words::misreadings_text(line, {wrong})
+                 .starts_with("\"54 F\" is 12.2 C to tenths. Write degrees C.\n"));
+}
+
 BOOST_AUTO_TEST_CASE(an_unknown_word_gets_the_nearest_known_one) {
   const std::string_view line = "ZZ-KIT flwe 1.2 h";
   Misreading wrong = misreading(Fault::unknown_word, line, "flwe");

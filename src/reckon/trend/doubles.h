@@ -34,6 +34,9 @@ inline quantity::Margin to_margin(double degrees) {
 inline quantity::Decimal to_tenths(double value) {
   return quantity::Decimal::of(100 * std::llround(10.0 * value));
 }
+inline quantity::Decimal to_thousandths(double value) {
+  return quantity::Decimal::of(std::llround(1000.0 * value));
+}
 inline quantity::Decimal to_hundredths(double value) {
   return quantity::Decimal::of(10 * std::llround(100.0 * value));
 }

@@ -104,6 +104,7 @@ void grade(double serial_correlation, Segment& segment) {
   if (evidence.theil_sen.interval) {
     segment.theil_sen = slope_text(evidence.theil_sen.slope, *evidence.theil_sen.interval);
   }
+  segment.kendall = KendallText{evidence.mann_kendall.s, to_thousandths(evidence.mann_kendall.p)};
   segment.now = to_margin(value_at(evidence.line, span_of(counted.groups).high));
   for (const std::size_t place : evidence.deciding) {
     segment.deciding.push_back(counted.entries[place]);
@@ -163,8 +164,9 @@ void tell_last(const Now& now, Segment& segment) {
 
 class Reckoning {
  public:
-  Reckoning(const Histories& histories, const Standing& standing)
-      : histories_(histories), standing_(standing), rules_(standing) {}
+  Reckoning(const Histories& histories, const Standing& standing,
+            const std::set<logbook::Engine>* only)
+      : histories_(histories), standing_(standing), only_(only), rules_(standing) {}
 
   std::vector<Series> all() {
     gather();
@@ -180,7 +182,7 @@ class Reckoning {
       if (taken == nullptr) continue;
       const auto engine = engine_in(histories_, {taken->aircraft, taken->place, taken->serial},
                                     histories_.mark_of(fact.root));
-      if (!engine) continue;
+      if (!engine || (only_ != nullptr && !only_->contains(*engine))) continue;
       readings_[{*engine, taken->check}].push_back(place(histories_, fact, *engine, rules_));
     }
   }
@@ -219,6 +221,7 @@ class Reckoning {
 
   const Histories& histories_;
   const Standing& standing_;
+  const std::set<logbook::Engine>* only_;  // null: all
   ModelRules rules_;
   std::map<SeriesKey, std::vector<PlacedPoint>> readings_;
 };
@@ -240,7 +243,12 @@ std::vector<logbook::EntryId> readings_of_no_engine(const Histories& histories,
 }
 
 std::vector<Series> margin_series(const Histories& histories, const Standing& standing) {
-  return Reckoning(histories, standing).all();
+  return Reckoning(histories, standing, nullptr).all();
+}
+
+std::vector<Series> margin_series(const Histories& histories, const Standing& standing,
+                                  const std::set<logbook::Engine>& only) {
+  return Reckoning(histories, standing, &only).all();
 }
 
 }  // namespace reckon::trend

@@ -2,6 +2,7 @@
 // something was done to it, levelled where it was washed, and graded.
 #pragma once
 
+#include <set>
 #include <vector>
 
 #include "reckon/histories.h"
@@ -11,6 +12,9 @@ namespace reckon::trend {
 
 // Every series that has a reading, by engine and check.
 std::vector<Series> margin_series(const Histories& histories, const Standing& standing);
+// Only of these engines.
+std::vector<Series> margin_series(const Histories& histories, const Standing& standing,
+                                  const std::set<logbook::Engine>& only);
 
 // Readings taken where no engine was on record in that place; they are in no series.
 std::vector<logbook::EntryId> readings_of_no_engine(const Histories& histories,

@@ -79,6 +79,12 @@ struct SlopeText {
   quantity::Decimal high;
 };
 
+// Pairs of readings that rise less those that fall, and the chance of so many by accident.
+struct KendallText {
+  std::int64_t s = 0;
+  quantity::Decimal p;  // thousandths
+};
+
 // What a wash gave back, C; no figures where no line tells.
 struct WashGain {
   logbook::EntryId wash;
@@ -116,6 +122,7 @@ struct Segment {
   Finding finding;
   std::optional<SlopeText> slope;       // where there is a line
   std::optional<SlopeText> theil_sen;   // likewise
+  std::optional<KendallText> kendall;   // likewise
   std::optional<quantity::Margin> now;  // the line's value at the last counted reading, tenths
   std::optional<LastReading> last;
   std::vector<logbook::EntryId> deciding;  // single readings that carry the answer

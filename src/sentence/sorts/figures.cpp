@@ -34,6 +34,16 @@ Fault fault_of(quantity::Misreading why) {
   return Fault::not_a_number;
 }
 
+// Where the figure stands in the line.
+Misreading misread_at(const Cursor& cursor, std::string_view figure) {
+  Misreading misreading;
+  const auto from = static_cast<std::size_t>(figure.data() - cursor.text().data());
+  misreading.from = static_cast<std::uint16_t>(from);
+  misreading.to = static_cast<std::uint16_t>(from + figure.size());
+  misreading.read = std::string(figure);
+  return misreading;
+}
+
 template <class Value>
 bool hand_over(Cursor& cursor, std::string_view figure, const Typed<Value>& typed, Value& value) {
   if (!typed.is_read()) return refuse_figure(cursor, figure, typed.misread());
@@ -59,6 +69,28 @@ bool read_with(Cursor& cursor, Units units, Reads<Value> reads, Value& value) {
   const std::string_view figure = cursor.take_signed_number();
   if (figure.empty() || !take_unit(cursor, units)) return false;
   return hand_over(cursor, figure, reads(figure), value);
+}
+
+// Without a trace of what was wanted.
+bool take_quietly(Cursor& cursor, Units units) {
+  Trace* trace = cursor.trace();
+  cursor.trace_to(nullptr);
+  bool is_taken = false;
+  for (const std::string_view unit : units) is_taken = is_taken || cursor.take_words(unit);
+  cursor.trace_to(trace);
+  return is_taken;
+}
+
+// Refused, and shown in degrees C: to change only the letter would make a wrong temperature.
+bool refuse_fahrenheit(Cursor& cursor, std::string_view figure) {
+  const auto read = quantity::read_temperature(figure);
+  if (cursor.trace() == nullptr || !read.is_read()) return false;
+  const std::int64_t ninths = ((read.value() - quantity::Temperature{}).count() - 320) * 5;
+  const std::int64_t tenths = quantity::floor_divide(2 * ninths + 9, 18);
+  Misreading misreading = misread_at(cursor, figure);
+  misreading.fault = Fault::fahrenheit;
+  misreading.first = quantity::say(quantity::Temperature::of(tenths));
+  return cursor.refuse(std::move(misreading));
 }
 
 Typed<std::int64_t> read_small_number(std::string_view text) {
@@ -94,24 +126,15 @@ const std::array<TorqueWord, 4>& torque_words() {
 
 bool refuse_figure(Cursor& cursor, std::string_view figure, const quantity::Misread& misread) {
   if (cursor.trace() == nullptr) return false;
-  Misreading misreading;
+  Misreading misreading = misread_at(cursor, figure);
   misreading.fault = fault_of(misread.why);
-  const auto from = static_cast<std::size_t>(figure.data() - cursor.text().data());
-  misreading.from = static_cast<std::uint16_t>(from);
-  misreading.to = static_cast<std::uint16_t>(from + figure.size());
-  misreading.read = std::string(figure);
   misreading.first = misread.first;
   misreading.second = misread.second;
   return cursor.refuse(std::move(misreading));
 }
 
 bool take_unit(Cursor& cursor, Units units) {
-  Trace* trace = cursor.trace();
-  cursor.trace_to(nullptr);
-  bool is_taken = false;
-  for (const std::string_view unit : units) is_taken = is_taken || cursor.take_words(unit);
-  cursor.trace_to(trace);
-  return is_taken || cursor.take_words(*units.begin());
+  return take_quietly(cursor, units) || cursor.take_words(*units.begin());
 }
 
 bool read_factor(Cursor& cursor, quantity::Factor& factor) {
@@ -135,18 +158,17 @@ bool read_percent(Cursor& cursor, quantity::Decimal& percent) {
   return read_with<quantity::Decimal>(cursor, {"%", "percent"}, quantity::read_decimal, percent);
 }
 bool read_temperature(Cursor& cursor, quantity::Temperature& temperature) {
-  return read_with<quantity::Temperature>(cursor,
-                                          {"C", "\xC2\xB0 C",
-                                           "\xC2\xB0"
-                                           "C"},
-                                          quantity::read_temperature, temperature);
+  const std::string_view figure = cursor.take_signed_number();
+  if (figure.empty()) return false;
+  if (take_quietly(cursor, {"F", "\u00B0 F", "\u00B0F"})) {
+    return refuse_fahrenheit(cursor, figure);
+  }
+  if (!take_unit(cursor, {"C", "\u00B0 C", "\u00B0C"})) return false;
+  return hand_over(cursor, figure, quantity::read_temperature(figure), temperature);
 }
 bool read_margin(Cursor& cursor, quantity::Margin& margin) {
-  return read_with<quantity::Margin>(cursor,
-                                     {"C", "\xC2\xB0 C",
-                                      "\xC2\xB0"
-                                      "C"},
-                                     quantity::read_margin, margin);
+  return read_with<quantity::Margin>(cursor, {"C", "\u00B0 C", "\u00B0C"}, quantity::read_margin,
+                                     margin);
 }
 bool read_whole(Cursor& cursor, std::int64_t& whole) {
   return read_alone<std::int64_t>(cursor, quantity::read_whole, whole);
