@@ -5,6 +5,7 @@
 #include "reckon/aboard.h"
 #include "reckon/check_bounds.h"
 #include "reckon/check_chain.h"
+#include "reckon/check_gauges.h"
 #include "reckon/check_scene.h"
 #include "reckon/check_work.h"
 #include "reckon/work.h"
@@ -94,6 +95,7 @@ Objections Checker::Inside::check_plain(const Said& said) {
   Objections objections;
   check_future(said, today, objections);
   check_bounds(said.fact, objections);
+  check_gauges(said.fact, objections);
   if (names_entries(said)) check_against_entries(said, newest(), nullptr, objections);
   const Placed placed{&said, {}, INT64_MAX};
   CheckScene& here = current();
@@ -114,6 +116,7 @@ Objections Checker::Inside::check_corrected(const logbook::Corrected& corrected)
   const Said& instead = *corrected.instead;
   check_future(instead, today, objections);
   check_bounds(instead.fact, objections);
+  check_gauges(instead.fact, objections);
   check_against_entries(instead, now, fact, objections);
   CheckScene without(now, today, fact->root);
   without.check({&instead, {}, fact->written}, objections);

@@ -44,6 +44,7 @@ enum class CheckKind {
   nothing_to_look_into,
   looked_before,
   out_of_bounds,
+  outside_the_usual,  // names: the figure, the usual range
   chart_contradicted,
   chart_unlike_itself,
   entry_unknown,

@@ -162,6 +162,19 @@ Touched touched_of(const reckon::Histories& histories, const reckon::Standing& s
   return touched;
 }
 
+std::vector<std::string> rule_notices(const reckon::Histories& histories,
+                                      const reckon::Standing& standing, const Saved& saved) {
+  std::vector<std::string> notices;
+  for (const logbook::Entry& entry : saved.entries) {
+    if (!entry.said) continue;
+    const auto rule = reckon::unreached(entry.said->fact, histories, standing);
+    const std::string text = rule ? words::unreached_text(*rule) : "";
+    const bool is_new = std::find(notices.begin(), notices.end(), text) == notices.end();
+    if (rule && is_new) notices.push_back(text);
+  }
+  return notices;
+}
+
 }  // namespace
 
 Answer receipt_page(const Saved& saved, const std::vector<Touched>& touched, const Sheet& sheet) {
@@ -192,6 +205,9 @@ Answer receipt(const reckon::Histories& histories, const reckon::Standing& stand
     touched.push_back(touched_of(histories, standing, thing, saved));
   }
   Saved told = saved;
+  for (std::string& notice : rule_notices(histories, standing, saved)) {
+    told.notices.push_back(std::move(notice));
+  }
   for (std::string& notice : start_notices(histories, standing, saved)) {
     told.notices.push_back(std::move(notice));
   }

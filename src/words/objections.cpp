@@ -82,6 +82,8 @@ constexpr std::array sentences = {
     Sentences{CheckKind::chart_unlike_itself, "the line says two things at one torque",
               "Check the line and its units."},
     Sentences{CheckKind::out_of_bounds, "{name} cannot be: {other}", "Check the figure."},
+    Sentences{CheckKind::outside_the_usual, "{name} is outside the usual {other}",
+              "Check the figure and its unit."},
     Sentences{CheckKind::looked_before, "{entry} happened only on {day}", "Check both days."},
     Sentences{CheckKind::entry_unknown, "there is no entry {name}",
               "timeworn history shows the names of entries."},

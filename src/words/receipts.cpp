@@ -42,4 +42,10 @@ std::string went_over_text(const reckon::Item& item, const reckon::Side& side, b
       {capital(item_name(item)), over_text(side)});
 }
 
+std::string unreached_text(const reckon::Unreached& rule) {
+  const std::string text = fill("Nothing of {} {} is on record, so this rules nothing yet.",
+                                {rule.is_model ? "model" : "part number", rule.name});
+  return rule.near.empty() ? text : text + fill(" Did you mean {}?", {listed(rule.near, "or")});
+}
+
 }  // namespace words

@@ -6,6 +6,7 @@
 
 #include "logbook/entry.h"
 #include "reckon/lives.h"
+#include "reckon/unreached.h"
 
 namespace words {
 
@@ -19,5 +20,8 @@ std::string now_has_text(const logbook::Thing& thing, const reckon::Figure& hour
                          const logbook::Counter& counter);
 // "Life of part T1 D-1 went over by 0.6 h in this flight."
 std::string went_over_text(const reckon::Item& item, const reckon::Side& side, bool is_one_flight);
+
+// "Nothing of model TS-4O is on record, so this rules nothing yet. Did you mean TS-40?"
+std::string unreached_text(const reckon::Unreached& rule);
 
 }  // namespace words
