@@ -3,6 +3,7 @@
 
 #include <cstdlib>
 #include <iostream>
+#include <new>
 
 #include "command/clock.h"
 #include "command/command_line.h"
@@ -63,7 +64,10 @@ int main(int count, char** typed) {
   } catch (const quantity::BrokenPromise& broken) {
     std::cout.flush();
     std::cerr << "The program broke a promise to itself: " << broken.promise()
-              << ". Nothing was saved by this command. Please report it.\n";
+              << ". Please report it, and look with timeworn history what was saved.\n";
     return command::our_fault;
+  } catch (const std::bad_alloc&) {
+    std::cerr << words::no_memory_text() << '\n';
+    return command::cannot_read_or_write;
   }
 }

@@ -18,6 +18,7 @@ enum class TroubleKind {
   not_allowed,        // 77
   damaged,            // 74: a digest, a page or a table does not hold
   no_place_for_mark,  // 78: the state folder cannot be used
+  not_confirmed,      // 74: written, but the disk failed before it said that it is there to stay
 };
 
 struct Trouble {

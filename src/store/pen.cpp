@@ -31,6 +31,8 @@ struct Pen::Inside {
   Stored stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers);
   // Reads the entry from the file again, and all of it must be what was meant.
   void prove(const Stored& stored, const logbook::Said& said);
+  // Throws not_confirmed instead of what made the commit fail, if the entries are there now.
+  void commit();
 
   BookInside& book;
   Database& database;
@@ -42,6 +44,7 @@ struct Pen::Inside {
   Mark newest;                // the newest own entry
   std::int64_t newest_place;  // and where it arrived
   bool is_new_writer = false;
+  bool has_appended = false;
   bool is_committed = false;
   Places places;
 };
@@ -131,6 +134,28 @@ void Pen::Inside::prove(const Stored& stored, const logbook::Said& said) {
   EXPECT(said_by(*read) == said);
 }
 
+void Pen::Inside::commit() {
+  try {
+    transaction.commit();
+  } catch (const Trouble& trouble) {
+    // The journal may be gone while its folder could not be synced: then everyone reads the
+    // entries, and "nothing was saved" would have them entered twice.
+    const bool is_in_use = trouble.what().kind == logbook::TroubleKind::in_use;
+    if (!has_appended || is_in_use) throw;  // in use: not one page was written yet
+    transaction.roll_back();
+    bool is_known = false;
+    try {
+      is_known = !is_there(database, {newest.writer, newest.number, newest.digest});
+    } catch (const Trouble&) {
+    }
+    if (is_known) throw;
+    is_committed = true;
+    throw Trouble(
+        {logbook::TroubleKind::not_confirmed, trouble.what().path, trouble.what().detail});
+  }
+  is_committed = true;
+}
+
 Pen::Pen(Book& book) {
   EXPECT(book.inside_->access == Access::write);
   inside_ = std::make_unique<Inside>(*book.inside_);
@@ -160,6 +185,7 @@ Appended Pen::append(const logbook::Said& said, const std::vector<logbook::Entry
   inside.places.add(stored.id, place);
   inside.newest = {stored.id.writer, stored.id.number, stored.id.digest};
   inside.newest_place = place;
+  inside.has_appended = true;
   return entry;
 }
 
@@ -179,9 +205,9 @@ void Pen::clear_derived() {
 void Pen::commit() {
   Inside& inside = *inside_;
   EXPECT(!inside.is_committed);
-  inside.transaction.commit();
-  inside.is_committed = true;
+  // Asked before the commit: after it nothing may fail any more.
   const bool was_a_copy = inside.is_new_writer && own_writer_count(inside.database) > 1;
+  inside.commit();
   if (was_a_copy) inside.book.began_a_new_writer = true;
   // The entries are saved whatever becomes of the mark: one command may be ahead of it.
   try {

@@ -186,7 +186,11 @@ Statement Database::prepared(std::string_view sql) {
 void Database::give_back(std::string sql, sqlite3_stmt* prepared) noexcept {
   sqlite3_reset(prepared);
   sqlite3_clear_bindings(prepared);
-  stock_.emplace(std::move(sql), prepared);
+  try {
+    stock_.emplace(std::move(sql), prepared);
+  } catch (const std::bad_alloc&) {
+    sqlite3_finalize(prepared);
+  }
 }
 
 void Database::check(int result) const {
@@ -208,11 +212,16 @@ Transaction::Transaction(Database& database, Kind kind) : database_(database) {
 }
 
 Transaction::~Transaction() {
-  if (!is_open_) return;
+  if (is_open_) roll_back();
+}
+
+void Transaction::roll_back() {
+  is_open_ = false;
   // SQLite has rolled back by itself after some failures; then there is nothing to take back.
   try {
     database_.execute("ROLLBACK");
   } catch (const Trouble&) {
+  } catch (const std::bad_alloc&) {
   }
 }
 

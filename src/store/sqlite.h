@@ -115,6 +115,8 @@ class Transaction {
   Transaction& operator=(const Transaction&) = delete;
   // Durable when it returns.
   void commit();
+  // Also after a commit that failed: others who read may have kept it open.
+  void roll_back();
 
  private:
   Database& database_;

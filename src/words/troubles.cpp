@@ -36,6 +36,9 @@ constexpr std::array sentences = {
         TroubleKind::cannot_write, 74,
         "{path} cannot be written, so nothing was saved. Check the disk's free space and your "
         "rights."},
+    Sentences{TroubleKind::not_confirmed, 74,
+              "{path} was written, but the disk did not confirm it. Look with timeworn history "
+              "whether it is there before you say it again."},
     Sentences{TroubleKind::in_use, 75,
               "{path} is in use by another command, so nothing was saved. Try again in a moment."},
     Sentences{TroubleKind::not_allowed, 77,
@@ -71,5 +74,10 @@ std::string trouble_text(const Trouble& trouble) {
 }
 
 int trouble_exit_code(const Trouble& trouble) { return sentences_of(trouble.kind).exit_code; }
+
+std::string_view no_memory_text() {
+  return "The machine has no memory left for this command. Close other programs, and look with "
+         "timeworn history what was saved.";
+}
 
 }  // namespace words

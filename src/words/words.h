@@ -49,6 +49,8 @@ std::string misreadings_text(std::string_view line,
 // What is wrong with the book and that nothing was lost; and its exit code (design 14).
 std::string trouble_text(const logbook::Trouble& trouble);
 int trouble_exit_code(const logbook::Trouble& trouble);
+// When the machine has no memory left, whatever the command had done by then.
+std::string_view no_memory_text();
 
 // The caution that every answer and sheet carries.
 std::string_view caution();

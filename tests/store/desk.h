@@ -141,6 +141,8 @@ inline std::string name_of(logbook::TroubleKind kind) {
       return "cannot_read";
     case cannot_write:
       return "cannot_write";
+    case not_confirmed:
+      return "not_confirmed";
     case in_use:
       return "in_use";
     case not_allowed:

@@ -8,7 +8,7 @@ namespace {
 using logbook::Trouble;
 using logbook::TroubleKind;
 
-constexpr int last_kind = static_cast<int>(TroubleKind::no_place_for_mark);
+constexpr int last_kind = static_cast<int>(TroubleKind::not_confirmed);
 
 }  // namespace
 
@@ -33,6 +33,7 @@ BOOST_AUTO_TEST_CASE(exit_codes_are_those_of_the_design) {
   BOOST_TEST(code(TroubleKind::cannot_create) == 73);
   BOOST_TEST(code(TroubleKind::cannot_read) == 74);
   BOOST_TEST(code(TroubleKind::cannot_write) == 74);
+  BOOST_TEST(code(TroubleKind::not_confirmed) == 74);
   BOOST_TEST(code(TroubleKind::in_use) == 75);
   BOOST_TEST(code(TroubleKind::not_allowed) == 77);
   BOOST_TEST(code(TroubleKind::damaged) == 74);
