@@ -223,8 +223,7 @@ ExitCode enter(const Entering& entering, const Typed& typed, World& world) {
   put_derived(all, saved.entries, world.today, pen);
   pen.commit();
   if (book.began_a_new_writer()) {
-    saved.notices.emplace_back(
-        "This book is a copy or was restored: from here on its entries have a name of their own.");
+    saved.notices.emplace_back(copy_notice);
   }
   return say_receipt(std::move(all), std::move(saved), typed, world);
 }

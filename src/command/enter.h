@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "command/command.h"
@@ -41,6 +42,10 @@ struct Entering {
   std::optional<std::string> because;  // --because: accepts the doubts of this command
 };
 ExitCode enter(const Entering& entering, const Typed& typed, World& world);
+
+// Said by every command that began a new writer, because the book is a copy or was restored.
+inline constexpr std::string_view copy_notice =
+    "This book is a copy or was restored: from here on its entries have a name of their own.";
 
 // Names in the entries, for short forms and hints.
 sentence::Known known_names(const std::vector<logbook::Entry>& entries);

@@ -76,7 +76,7 @@ ExitCode run(const Typed& typed, World& world) {
     *world.err << "\"" << typed.joined() << "\" cannot be a record's name. Nothing was made.\n";
     return typed_wrongly;
   }
-  store::Book::create(world.book_path, *read.said, surroundings(world));
+  store::Book::make(world.book_path, *read.said, surroundings(world));
   *world.out << "Made the book " << world.book_path << ".\n"
              << "Saved: " << sentence::say(*read.said) << "\n"
              << "Next, say what there is: timeworn say 'aircraft ZZ-KIT is model \"Larkwing "

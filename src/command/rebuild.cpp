@@ -3,6 +3,7 @@
 #include "command/book_view.h"
 #include "command/commands.h"
 #include "command/derive.h"
+#include "command/enter.h"
 #include "command/the_book.h"
 
 namespace command {
@@ -19,6 +20,7 @@ ExitCode run(const Typed&, World& world) {
   pen.commit();
   *world.out << "Rebuilt every derived table from " << entries.size()
              << " entries. The entries themselves were not touched.\n";
+  if (book.began_a_new_writer()) *world.out << copy_notice << '\n';
   return done;
 }
 

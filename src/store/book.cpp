@@ -71,8 +71,8 @@ Book::Book(Book&&) noexcept = default;
 Book& Book::operator=(Book&&) noexcept = default;
 Book::~Book() = default;
 
-Book Book::create(const std::string& path, const logbook::Said& begins,
-                  const Surroundings& surroundings) {
+void Book::make(const std::string& path, const logbook::Said& begins,
+                const Surroundings& surroundings) {
   EXPECT(std::holds_alternative<logbook::RecordBegins>(begins.fact));
   NewFile file(path);
   {
@@ -88,6 +88,11 @@ Book Book::create(const std::string& path, const logbook::Said& begins,
   }
   // The file gets its name only now that it is whole and closed.
   file.settle();
+}
+
+Book Book::create(const std::string& path, const logbook::Said& begins,
+                  const Surroundings& surroundings) {
+  make(path, begins, surroundings);
   return open(path, Access::write, surroundings);
 }
 

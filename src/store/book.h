@@ -31,6 +31,9 @@ struct BookInside;  // what an open book holds
 class Book {
  public:
   // Makes a new book with its first entry; refuses to overwrite.
+  static void make(const std::string& path, const logbook::Said& begins,
+                   const Surroundings& surroundings);
+  // The same, and opens it for writing.
   static Book create(const std::string& path, const logbook::Said& begins,
                      const Surroundings& surroundings);
   static Book open(const std::string& path, Access access, const Surroundings& surroundings);
