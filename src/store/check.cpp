@@ -12,6 +12,7 @@
 #include "store/chain.h"
 #include "store/finding_lists.h"
 #include "store/inside.h"
+#include "store/layout.h"
 #include "store/rows.h"
 #include "store/sql.h"
 
@@ -188,11 +189,14 @@ void check_lists(Database& database, Listed expected, std::vector<Finding>& find
   }
 }
 
-std::vector<Finding> check_all(Database& database, const logbook::RecordId& record) {
+std::vector<Finding> check_all(BookInside& inside) {
+  Database& database = inside.database;
   std::vector<Finding> findings;
   try {
     check_file(database, findings);
-    Walk walk(database, record, findings);
+    // What a newer version lays out is not known here.
+    if (!inside.is_newer) check_layout(database, findings);
+    Walk walk(database, inside.record, findings);
     walk.run();
     walk.find_missing();
     check_lists(database, std::move(walk.expected()), findings);
@@ -208,7 +212,7 @@ std::vector<Finding> check_all(Database& database, const logbook::RecordId& reco
 
 std::vector<Finding> Book::check() const {
   const Look look(*this);
-  return check_all(inside_->database, inside_->record);
+  return check_all(*inside_);
 }
 
 }  // namespace store
