@@ -1,0 +1,78 @@
+#include "faults/deeds.h"
+
+#include <boost/test/unit_test.hpp>
+#include <cstdlib>
+#include <iostream>
+#include <random>
+
+namespace faults {
+
+namespace {
+
+std::vector<Deed> deeds(const std::string& writer) {
+  const std::vector<std::string> flight = {"say", "ZZ-KIT flew 0.3 h, 1 start, 1 landing"};
+  return {
+      {"new", new_book(), "", "Made ", Start::nothing},
+      {"say", flight, "", "Saved ", Start::book},
+      {"say in a copy", flight, "", "Saved ", Start::copy},
+      {"read", {"read", "-"}, work_sheet(12), "Saved ", Start::book},
+      {"correct",
+       {"correct", writer + "-3",
+        "2026-03-01 aircraft ZZ-KIT brings forward airframe 4321.6 h, 5609 landings, collective "
+        "meter 1234.5",
+        "--because", "one more landing"},
+       "",
+       "Saved ",
+       Start::book},
+      {"strike",
+       {"strike", writer + "-8", "--because", "entered twice"},
+       "",
+       "Saved ",
+       Start::book},
+      {"rebuild", {"rebuild"}, "", "Rebuilt ", Start::book},
+  };
+}
+
+void require(const Told& told, const std::string& what) {
+  BOOST_TEST_REQUIRE(told.code == 0, what << ": " << told.err);
+}
+
+}  // namespace
+
+std::vector<Prepared> prepared(const Clerk& clerk) {
+  clerk.put_back({});
+  require(clerk.type(new_book()), "new");
+  require(clerk.type({"read", "-"}, set_up_sheet()), "read");
+  const Clerk::Files book = clerk.files();
+  std::vector<Prepared> all;
+  for (Deed& deed : deeds(writer_of(clerk))) {
+    Prepared one{std::move(deed), {}, {}, {}};
+    if (one.deed.start != Start::nothing) one.before = book;
+    if (one.deed.start == Start::copy) {
+      std::erase_if(one.before, [](const auto& file) { return file.first.starts_with("state"); });
+    }
+    clerk.put_back(one.before);
+    one.answers_before = answers(clerk);
+    const Told done = clerk.type(one.deed.words, one.deed.input);
+    require(done, one.deed.name);
+    BOOST_TEST_REQUIRE(done.out.starts_with(one.deed.success), done.out);
+    one.answers_after = answers(clerk);
+    all.push_back(std::move(one));
+  }
+  return all;
+}
+
+unsigned long told(const char* variable, unsigned long otherwise) {
+  const char* const text = std::getenv(variable);
+  return text == nullptr ? otherwise : std::strtoul(text, nullptr, 10);
+}
+
+bool is_long() { return told("TIMEWORN_LONG", 0) == 1; }
+
+unsigned long seed_of(const char* test) {
+  const unsigned long seed = told("TIMEWORN_SEED", std::random_device()());
+  std::cout << test << ": seed " << seed << std::endl;
+  return seed;
+}
+
+}  // namespace faults

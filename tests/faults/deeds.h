@@ -1,0 +1,39 @@
+// tests/faults/deeds.h: the writing commands, each with the book before it and what the book
+// answers before and after. A new writing command gets a line in the table of deeds.cpp.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "faults/clerk.h"
+
+namespace faults {
+
+// What there is before a deed. A copy has no mark on this machine, so a new writer begins.
+enum class Start { nothing, book, copy };
+
+struct Deed {
+  std::string name;
+  std::vector<std::string> words;
+  std::string input;
+  std::string success;  // how the answer begins when it is done
+  Start start = Start::book;
+};
+
+struct Prepared {
+  Deed deed;
+  Clerk::Files before;
+  std::string answers_before;
+  std::string answers_after;
+};
+
+// Does every deed once, untouched, in the clerk's folder.
+std::vector<Prepared> prepared(const Clerk& clerk);
+
+// A number from the environment, as for TIMEWORN_LONG=1 and TIMEWORN_SEED=17.
+unsigned long told(const char* variable, unsigned long otherwise);
+bool is_long();
+// Printed, so that a run can be repeated.
+unsigned long seed_of(const char* test);
+
+}  // namespace faults
