@@ -177,10 +177,12 @@ Statement Database::prepared(std::string_view sql) {
     auto node = stock_.extract(found);
     return {*this, std::move(node.key()), node.mapped()};
   }
+  // Before the statement is there: it would be nobody's if there were no memory for its text.
+  std::string text(sql);
   sqlite3_stmt* made = nullptr;
   check(sqlite3_prepare_v3(handle_, sql.data(), static_cast<int>(sql.size()),
                            SQLITE_PREPARE_PERSISTENT, &made, nullptr));
-  return {*this, std::string(sql), made};
+  return {*this, std::move(text), made};
 }
 
 void Database::give_back(std::string sql, sqlite3_stmt* prepared) noexcept {

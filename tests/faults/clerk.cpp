@@ -70,7 +70,7 @@ command::World world_of(const Clerk& clerk) {
   world.now = quantity::read_instant("2026-03-05T08:00:00Z").value();
   world.today = quantity::utc_day(world.now);
   world.book_path = clerk.book();
-  world.state_folder = clerk.folder() + "/state";
+  world.state_folder = clerk.folder() + "/state/timeworn";
   return world;
 }
 
