@@ -36,9 +36,10 @@ constexpr std::array sentences = {
         TroubleKind::cannot_write, 74,
         "{path} cannot be written, so nothing was saved. Check the disk's free space and your "
         "rights."},
-    Sentences{TroubleKind::not_confirmed, 74,
-              "{path} was written, but the disk did not confirm it. Look with timeworn history "
-              "whether it is there before you say it again."},
+    Sentences{
+        TroubleKind::not_confirmed, 74,
+        "The disk failed at the end of writing {path}, so the entry may be there or not. Look "
+        "with timeworn history before you say it again."},
     Sentences{TroubleKind::in_use, 75,
               "{path} is in use by another command, so nothing was saved. Try again in a moment."},
     Sentences{TroubleKind::not_allowed, 77,
