@@ -148,7 +148,17 @@ Bytes content_of(sqlite3_file* file) {
   return content;
 }
 
-int open(sqlite3_vfs* vfs, const char* path, sqlite3_file* file, int flags, int* got) {
+// What SQLite asks for when it opens a file.
+struct Opening {
+  sqlite3_vfs* vfs;
+  const char* path;
+  sqlite3_file* file;
+  int flags;
+  int* got;
+};
+
+int open(const Opening& opening) {
+  const auto& [vfs, path, file, flags, got] = opening;
   Disk::Inside& disk = disk_of(vfs);
   OpenFile& own = ours(file);
   own = {{nullptr}, &disk, path};
@@ -195,7 +205,9 @@ Disk::Disk() : inside_(std::make_unique<Inside>()) {
   vfs.szOsFile += own_size;
   vfs.zName = "faults";
   vfs.pAppData = inside_.get();
-  vfs.xOpen = open;
+  vfs.xOpen = [](sqlite3_vfs* own, const char* path, sqlite3_file* file, int flags, int* got) {
+    return open({own, path, file, flags, got});
+  };
   vfs.xDelete = remove;
   vfs.xAccess = access;
   vfs.xFullPathname = full_name;
