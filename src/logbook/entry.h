@@ -62,6 +62,8 @@ struct Entry {
   Frame frame;
   std::string sentence;
   std::optional<Said> said;
+  // The key with which its signature was proved; absent: unsigned, or not proved.
+  std::optional<PublicKey> proved_with;
 };
 
 // The newest number per writer inside which something was answered, as printed at the head of every

@@ -13,6 +13,7 @@
 #include "logbook/fact_readings.h"
 #include "logbook/fact_record.h"
 #include "logbook/fact_rules.h"
+#include "logbook/fact_signed.h"
 #include "logbook/fact_use.h"
 #include "logbook/fact_work.h"
 
@@ -48,7 +49,8 @@ struct Struck {
   bool operator==(const Struck&) const = default;
 };
 
-using Fact = std::variant<RecordBegins, BaseJoins, PersonHolds, PersonEnds,           //
+using Fact = std::variant<RecordBegins, CountsWork, BaseJoins,                        //
+                          PersonHolds, PersonEnds, KeyEnds,                           //
                           AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,      //
                           CountsHours, MeterChanged, MeterLost,                       //
                           CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,  //
@@ -56,7 +58,7 @@ using Fact = std::variant<RecordBegins, BaseJoins, PersonHolds, PersonEnds,     
                           ExceedanceLimit, TrendSettings, Plan, Reviewed,             //
                           Flew, Ran, Tried, Unaccounted,                              //
                           Started, Reading, Exceeded, LookedInto, EngineEvent,        //
-                          Done, Fitted, Removed, Overhauled, Corrected, Struck>;
+                          Done, Fitted, Removed, Overhauled, Signed, Corrected, Struck>;
 
 // although "2.3 h are missing before this flight" because "ferry by the seller".
 struct AcceptedDoubt {

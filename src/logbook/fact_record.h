@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "logbook/names.h"
 #include "quantity/calendar.h"
@@ -33,11 +34,22 @@ struct BaseJoins {
   bool operator==(const BaseJoins&) const = default;
 };
 
-// person "B. Quill" holds certificate "A-1234", kind "mechanic".
+// From its day on, work resets a life or a due point only once it is signed.
+enum class WorkCounts { when_recorded, when_signed_here, when_signed };
+// record "Marrow Point" counts work when signed.
+struct CountsWork {
+  RecordName record;
+  WorkCounts when = WorkCounts::when_recorded;
+  bool operator==(const CountsWork&) const = default;
+};
+
+// person "B. Quill" holds certificate "A-1234", kind "mechanic", key …. A further sentence adds
+// keys: one for each machine on which the person signs.
 struct PersonHolds {
   PersonName name;
   std::string certificate;
   std::optional<std::string> kind;
+  std::vector<PublicKey> keys;
   bool operator==(const PersonHolds&) const = default;
 };
 // person "B. Quill" ends.
@@ -45,6 +57,13 @@ struct PersonEnds {
   PersonName name;
   std::optional<std::string> because;
   bool operator==(const PersonEnds&) const = default;
+};
+// person "B. Quill" key … ends, because "laptop lost".
+struct KeyEnds {
+  PersonName name;
+  PublicKey key;
+  std::optional<std::string> because;
+  bool operator==(const KeyEnds&) const = default;
 };
 
 }  // namespace logbook

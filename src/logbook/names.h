@@ -62,6 +62,13 @@ struct PartKind {
 };
 using Scope = std::variant<Aircraft, Engine, Part, Model, PartKind>;
 
+// The half of a person's key that everyone may know, as 64 lower-case hexadecimal digits.
+struct PublicKey {
+  std::string text;
+  auto operator<=>(const PublicKey&) const = default;
+  bool operator==(const PublicKey&) const = default;
+};
+
 // An entry as people write it: the first characters (five or more) of the writer and the number.
 struct EntryName {
   std::string writer;

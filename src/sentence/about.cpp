@@ -85,6 +85,17 @@ class Gathered {
   bool is_inside_engine_ = false;
 };
 
+// The entries between the ends of a signed range.
+void add_range(const logbook::Said& said, std::vector<logbook::EntryName>& names) {
+  if (const auto* corrected = std::get_if<logbook::Corrected>(&said.fact)) {
+    return add_range(*corrected->instead, names);
+  }
+  const auto* signed_ = std::get_if<logbook::Signed>(&said.fact);
+  if (signed_ == nullptr) return;
+  const std::vector<logbook::EntryName> inside = logbook::between(*signed_);
+  names.insert(names.end(), inside.begin(), inside.end());
+}
+
 }  // namespace
 
 std::vector<logbook::About> about(const logbook::Said& said) {
@@ -100,6 +111,7 @@ std::vector<logbook::EntryName> named_entries(const logbook::Said& said) {
       names.push_back(declared::look<logbook::EntryName>(value));
     }
   });
+  add_range(said, names);
   return names;
 }
 

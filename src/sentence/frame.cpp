@@ -16,7 +16,6 @@ namespace {
 constexpr std::size_t field_count = 7;
 constexpr std::string_view bar = " | ";
 constexpr std::string_view withheld_word = "withheld ";
-constexpr std::size_t signature_bytes = 64;  // Ed25519 (RFC 8032)
 
 std::string first_field(const logbook::Frame& frame) {
   return say_writer(frame.writer) + '-' + std::to_string(frame.number);
@@ -79,10 +78,9 @@ bool read_refers_field(std::string_view text, logbook::Frame& frame) {
   return take(read_refers(text), frame.refers);
 }
 
-bool read_signature(std::string_view text, logbook::Frame& frame) {
+bool read_signature_field(std::string_view text, logbook::Frame& frame) {
   if (text == "-") return true;
-  const std::optional<text::Bytes> bytes = text::from_base64url(text);
-  if (!bytes || bytes->size() != signature_bytes) return false;
+  if (!read_signature(text)) return false;
   frame.signature = text;
   return true;
 }
@@ -93,10 +91,13 @@ struct Field {
 };
 
 constexpr std::array<Field, field_count> fields = {
-    Field{"entry", read_first},         Field{"written", read_written},
-    Field{"language", read_language},   Field{"about", read_about_field},
-    Field{"knows", read_knows_field},   Field{"refers", read_refers_field},
-    Field{"signature", read_signature},
+    Field{"entry", read_first},
+    Field{"written", read_written},
+    Field{"language", read_language},
+    Field{"about", read_about_field},
+    Field{"knows", read_knows_field},
+    Field{"refers", read_refers_field},
+    Field{"signature", read_signature_field},
 };
 
 BadLine bad(std::string_view field, std::string_view read) {
@@ -154,6 +155,13 @@ std::string entry_preimage(const logbook::Frame& frame, const EntryPreimage& par
       {"timeworn entry", say_record_id(parts.record), first_field(frame), say(frame.written),
        std::to_string(frame.language), say_knows(frame.knows), say_refers(frame.refers),
        or_dash(frame.signature), say_digest(parts.body), say_digest(parts.previous)});
+}
+
+std::string signature_preimage(const logbook::Frame& frame, const logbook::RecordId& record,
+                               const logbook::Digest& body) {
+  return each_on_its_line({"timeworn signature", say_record_id(record), first_field(frame),
+                           say(frame.written), std::to_string(frame.language),
+                           say_knows(frame.knows), say_refers(frame.refers), say_digest(body)});
 }
 
 std::string short_writer(const logbook::WriterId& writer, std::size_t characters) {

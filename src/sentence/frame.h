@@ -44,6 +44,10 @@ struct EntryPreimage {
   logbook::Digest previous;  // 64 zeros before number 1
 };
 std::string entry_preimage(const logbook::Frame& frame, const EntryPreimage& parts);
+// What a signature is over: "timeworn signature", record id, all fields before it but about, and
+// the body digest, each followed by a line feed. refers holds the digests of what is signed.
+std::string signature_preimage(const logbook::Frame& frame, const logbook::RecordId& record,
+                               const logbook::Digest& body);
 
 // The name people see: the first five characters, more where two writers share them.
 std::string short_writer(const logbook::WriterId& writer, std::size_t characters = 5);

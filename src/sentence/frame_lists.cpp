@@ -141,6 +141,12 @@ std::optional<std::vector<logbook::About>> read_about(std::string_view text) {
   return read_list<logbook::About>(text, read_one_about);
 }
 
+std::string say_signature(const SignatureBytes& signature) { return text::base64url(signature); }
+
+std::optional<SignatureBytes> read_signature(std::string_view text) {
+  return array_from<std::tuple_size_v<SignatureBytes>>(text::from_base64url(text));
+}
+
 std::string say_knows(const std::vector<logbook::Knows>& knows) {
   return say_list(knows, [](const logbook::Knows& known) {
     return say_numbered(known.writer, known.number) + text::hex(known.digest_start);

@@ -1,6 +1,7 @@
 // sentence/frame_lists.h: the fields of a record line one by one: names and lists.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -29,6 +30,10 @@ std::optional<logbook::RecordId> read_record_id(std::string_view text);
 // 64 lower-case hexadecimal digits.
 std::string say_digest(const logbook::Digest& digest);
 std::optional<logbook::Digest> read_digest(std::string_view text);
+// An Ed25519 signature (RFC 8032) in base64url.
+using SignatureBytes = std::array<std::uint8_t, 64>;
+std::string say_signature(const SignatureBytes& signature);
+std::optional<SignatureBytes> read_signature(std::string_view text);
 // Lists of the frame: joined by commas, "-" when empty. They are in the order of the types' own
 // comparison without a double; the readers refuse every other spelling.
 std::string say_knows(const std::vector<logbook::Knows>& knows);

@@ -9,6 +9,8 @@
 
 namespace sentence {
 
+inline auto key(const logbook::PublicKey& public_key) { return std::tie(public_key.text); }
+inline auto key(const logbook::EntryName& entry) { return std::tie(entry.writer, entry.number); }
 inline auto key(const logbook::HoursAt& hours) { return std::tie(hours.place); }
 inline auto key(const logbook::CountAt& count) {
   return std::tie(count.count.counter, count.place);

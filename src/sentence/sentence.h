@@ -59,7 +59,7 @@ std::string say(const logbook::Said& said);
 
 // Everything the sentence touches, sorted, for the frame's field "about".
 std::vector<logbook::About> about(const logbook::Said& said);
-// The entries that the sentence names, in its order.
+// The entries that the sentence names, in its order, then those inside its range.
 std::vector<logbook::EntryName> named_entries(const logbook::Said& said);
 // The name of the kind ("flew"), stable for ever.
 std::string_view kind_name(const logbook::Fact& fact);

@@ -14,6 +14,13 @@ const std::vector<std::string> examples_of_the_page = {
     "deferrals by local day, tenths half up.",
     R"(2026-01-01 base "North" joins, days in "America/Denver".)",
     R"(2026-01-01 person "B. Quill" holds certificate "A-1234", kind "mechanic".)",
+    R"(2026-01-01 person "B. Quill" holds certificate "A-1234", kind "mechanic", )"
+    "key d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a.",
+    R"(2026-01-01 person "B. Quill" key )"
+    "d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a ends.",
+    R"(2026-03-10 entry K7QXM-131 signed, through K7QXM-134, by "B. Quill", )"
+    R"(certificate "A-1234", kind "mechanic", statement "as the rule asks".)",
+    R"(2026-03-10 entry K7QXM-131 signed on paper, page "12", by "B. Quill".)",
     R"(2026-01-01 person "B. Quill" ends.)",
     R"(2026-01-01 aircraft ZZ-KIT is model "Larkwing 5", serial 5012, made 2019-03-14, )"
     R"(first certificate 2019-04-02.)",

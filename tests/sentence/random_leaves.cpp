@@ -176,6 +176,9 @@ void add_names(Fillers& fillers) {
   add(sort_of<logbook::RecordName>);
   fillers[&sort_of<logbook::EntryName>] = fill_entry;
   fillers[&sentence::scan_digest_sort] = fill_scan;
+  fillers[&sort_of<logbook::PublicKey>] = [](Dice& dice, void* value) {
+    fill_scan(dice, &as<logbook::PublicKey>(value).text);
+  };
   fillers[&sentence::plain_serial_sort] = fill_plain_serial;
 }
 

@@ -8,9 +8,11 @@ namespace {
 
 constexpr std::array<const Kind*, std::variant_size_v<logbook::Fact>> kinds = {
     &declarations::record_begins,
+    &declarations::counts_work,
     &declarations::base_joins,
     &declarations::person_holds,
     &declarations::person_ends,
+    &declarations::key_ends,
     &declarations::aircraft_is,
     &declarations::engine_is,
     &declarations::part_is,
@@ -46,6 +48,7 @@ constexpr std::array<const Kind*, std::variant_size_v<logbook::Fact>> kinds = {
     &declarations::fitted,
     &declarations::removed,
     &declarations::overhauled,
+    &declarations::signed_entries,
     &declarations::corrected,
     &declarations::struck};
 

@@ -12,9 +12,11 @@ namespace declarations {
 
 // record.cpp
 extern const Kind record_begins;
+extern const Kind counts_work;
 extern const Kind base_joins;
 extern const Kind person_holds;
 extern const Kind person_ends;
+extern const Kind key_ends;
 // fleet.cpp
 extern const Kind aircraft_is;
 extern const Kind engine_is;
@@ -58,6 +60,8 @@ extern const Kind done;
 extern const Kind fitted;
 extern const Kind removed;
 extern const Kind overhauled;
+// signing.cpp
+extern const Kind signed_entries;
 // corrections.cpp
 extern const Kind corrected;
 extern const Kind struck;

@@ -104,5 +104,6 @@ void say_entry(std::string& out, const logbook::EntryName& name) {
 }
 
 void say_scan(std::string& out, const std::string& digest) { out += digest; }
+void say_key(std::string& out, const logbook::PublicKey& key) { out += key.text; }
 
 }  // namespace sentence

@@ -202,6 +202,8 @@ bool read_scan(Cursor& cursor, std::string& digest) {
   return is_digest;
 }
 
+bool read_key(Cursor& cursor, logbook::PublicKey& key) { return read_scan(cursor, key.text); }
+
 void say_place(std::string& out, const logbook::PlaceName& name) {
   if (engine_place(name.text) == name.text && !name.text.empty()) {
     out += name.text;

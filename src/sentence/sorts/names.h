@@ -36,6 +36,7 @@ bool read_record(Cursor& cursor, logbook::RecordName& name);
 bool read_plain_serial(Cursor& cursor, logbook::Serial& name);
 bool read_entry(Cursor& cursor, logbook::EntryName& name);
 bool read_scan(Cursor& cursor, std::string& digest);
+bool read_key(Cursor& cursor, logbook::PublicKey& key);
 
 void say_name(std::string& out, const std::string& name);
 void say_registration(std::string& out, const logbook::Registration& name);
@@ -51,6 +52,7 @@ void say_record(std::string& out, const logbook::RecordName& name);
 void say_plain_serial(std::string& out, const logbook::Serial& name);
 void say_entry(std::string& out, const logbook::EntryName& name);
 void say_scan(std::string& out, const std::string& digest);
+void say_key(std::string& out, const logbook::PublicKey& key);
 
 template <>
 inline constexpr Sort sort_of<std::string> = Leaf<read_text, say_quoted>::sort("text",
@@ -91,6 +93,10 @@ inline constexpr Sort sort_of<logbook::RecordName> =
 template <>
 inline constexpr Sort sort_of<logbook::EntryName> =
     Leaf<read_entry, say_entry>::sort("entry-name", "K7QXM-123", "base-letters \"-\" whole");
+
+template <>
+inline constexpr Sort sort_of<logbook::PublicKey> =
+    Leaf<read_key, say_key>::sort("public-key", "64 hexadecimal digits", "64 hexdigit");
 
 // After the word serial a number is no other figure, so it needs no quotes.
 inline constexpr Sort plain_serial_sort = Leaf<read_plain_serial, say_plain_serial>::sort(
