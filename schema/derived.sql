@@ -6,6 +6,7 @@ DROP TABLE IF EXISTS series;
 DROP TABLE IF EXISTS reading;
 DROP TABLE IF EXISTS start_reading;
 DROP TABLE IF EXISTS mention;
+DROP TABLE IF EXISTS proof;
 DROP TABLE IF EXISTS thing;
 
 -- What is counted: one key ("hours", "meter collective", "starts") of an airframe (place empty) or
@@ -92,3 +93,10 @@ CREATE TABLE start_reading (
   starter_out       INTEGER,
   PRIMARY KEY (thing, place, day, entry)
 ) STRICT, WITHOUT ROWID;
+
+-- With which key the signature of an entry was proved, so that answers need not prove it again.
+-- Signatures that fit no key on record have no row here.
+CREATE TABLE proof (
+  entry INTEGER PRIMARY KEY REFERENCES arrived,
+  key   TEXT NOT NULL CHECK (length(key) = 64)
+) STRICT;

@@ -37,6 +37,7 @@ command::World the_world() {
   world.today = command::local_day(world.now);
   world.book_path = command::default_book_path(variable);
   world.state_folder = command::default_state_folder(variable);
+  world.config_folder = command::default_config_folder(variable);
   world.can_ask = isatty(STDIN_FILENO) == 1 && variable("TERM").value_or("dumb") != "dumb";
   world.columns = columns();
   return world;

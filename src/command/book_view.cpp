@@ -5,7 +5,10 @@
 #include <ostream>
 
 #include "document/render.h"
+#include "reckon/aboard.h"
+#include "reckon/work.h"
 #include "store/book.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace command {
@@ -64,6 +67,17 @@ bool are_all_heard(const std::vector<Entry>& entries, const logbook::WriterId& o
                                      [&](const auto& base) { return base.second >= *last_flight; });
 }
 
+// Work that the record counts only once it is signed, with why it does not count.
+void add_unsigned_work(const BookView& view, const std::optional<logbook::Aircraft>& only,
+                       report::Sheet& head) {
+  for (const reckon::StandingFact& fact : view.standing.facts) {
+    if (fact.is_counted) continue;
+    const logbook::Thing thing = reckon::subject_of_work(fact.said->fact);
+    const auto aircraft = reckon::aircraft_at(view.histories(), thing, view.histories().now());
+    if (!only || aircraft == only) head.left_out.push_back(words::not_counted_text(fact));
+  }
+}
+
 }  // namespace
 
 report::Sheet BookView::sheet() const {
@@ -75,7 +89,7 @@ report::Sheet BookView::sheet() const {
 }
 
 report::Sheet BookView::sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const {
-  report::Sheet head = sheet();
+  report::Sheet head = sheet_with_work(only);
   for (const reckon::StandingFact& fact : standing.facts) {
     const auto* flew = std::get_if<logbook::Flew>(&fact.said->fact);
     if (flew == nullptr || (only && *only != flew->aircraft)) continue;
@@ -84,6 +98,12 @@ report::Sheet BookView::sheet_with_gaps(const std::optional<logbook::Aircraft>& 
       head.left_out.push_back(words::missing_hours_text(accepted.doubt, fact.chain.back()));
     }
   }
+  return head;
+}
+
+report::Sheet BookView::sheet_with_work(const std::optional<logbook::Aircraft>& only) const {
+  report::Sheet head = sheet();
+  add_unsigned_work(*this, only, head);
   return head;
 }
 

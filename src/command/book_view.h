@@ -39,7 +39,9 @@ struct BookView {
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
   report::Sheet sheet() const;
-  // With what is known not to be counted: hours accepted as missing of one aircraft, or of all.
+  // With the work of one aircraft, or of all, that counts only once it is signed.
+  report::Sheet sheet_with_work(const std::optional<logbook::Aircraft>& only) const;
+  // Further with hours that were accepted as missing.
   report::Sheet sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const;
   // The due list with the harsher of both orders; the lives likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,

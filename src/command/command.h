@@ -39,7 +39,8 @@ struct World {
   quantity::Day today;
   std::string book_path;
   std::string state_folder;
-  bool can_ask = false;  // a person sits at a terminal
+  std::string config_folder;  // holds the keys of this machine
+  bool can_ask = false;       // a person sits at a terminal
   std::size_t columns = 80;
 };
 

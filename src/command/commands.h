@@ -21,6 +21,7 @@ extern const Command say_command;
 extern const Command read_command;
 extern const Command correct_command;
 extern const Command strike_command;
+extern const Command sign_command;
 extern const Command ready_command;
 extern const Command due_command;
 extern const Command lives_command;
@@ -29,6 +30,7 @@ extern const Command fleet_command;
 extern const Command history_command;
 extern const Command why_command;
 extern const Command print_command;
+extern const Command people_command;
 extern const Command check_command;
 extern const Command rebuild_command;
 

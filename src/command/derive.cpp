@@ -27,6 +27,11 @@ bool changes_no_use(const logbook::Entry& entry) {
                         std::holds_alternative<logbook::LookedInto>(entry.said->fact) ||
                         std::holds_alternative<logbook::Done>(entry.said->fact) ||
                         std::holds_alternative<logbook::Task>(entry.said->fact) ||
+                        std::holds_alternative<logbook::Signed>(entry.said->fact) ||
+                        std::holds_alternative<logbook::PersonHolds>(entry.said->fact) ||
+                        std::holds_alternative<logbook::PersonEnds>(entry.said->fact) ||
+                        std::holds_alternative<logbook::KeyEnds>(entry.said->fact) ||
+                        std::holds_alternative<logbook::CountsWork>(entry.said->fact) ||
                         std::holds_alternative<logbook::Reviewed>(entry.said->fact) ||
                         std::holds_alternative<logbook::EngineEvent>(entry.said->fact));
 }

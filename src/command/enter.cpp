@@ -12,6 +12,7 @@
 #include "reckon/check.h"
 #include "report/receipt.h"
 #include "store/book.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace command {
@@ -153,10 +154,15 @@ struct Writing {
 std::string append_one(Taken& one, const Writing& writing, reckon::Checker& checker,
                        std::list<logbook::Entry>& appended) {
   one.objections = checker.objections(one.said);
+  if (writing.entering.key != nullptr) {
+    std::erase_if(one.objections, [](const reckon::Objection& objection) {
+      return objection.kind == reckon::CheckKind::signature_needs_key;
+    });
+  }
   leave_out_accepted(one);
   accept_doubts(one, writing.entering, writing.world);
   if (!one.objections.empty()) return objections_text(one);
-  store::Appended written = writing.pen.append(one.said);
+  store::Appended written = writing.pen.append(one.said, {}, writing.entering.key);
   if (const auto* unclear = std::get_if<std::vector<store::UnclearName>>(&written)) {
     return one.line.where + unclear_text(*unclear);
   }
@@ -173,6 +179,19 @@ std::string append_all(std::vector<Taken>& taken, const Writing& writing,
   std::string against;
   for (Taken& one : taken) against += append_one(one, writing, checker, appended);
   return against;
+}
+
+// A signature that would not count is not given: its key or person has ended meanwhile.
+std::string against_signature(const std::vector<logbook::Entry>& all,
+                              const logbook::EntryId& signature, World& world) {
+  const reckon::Standing standing = reckon::standing(all, world.today);
+  for (const reckon::StandingFact& fact : standing.facts) {
+    for (const reckon::SignatureOn& one : fact.signatures) {
+      if (one.entry != signature || one.why_not == reckon::Unsigned::nothing) continue;
+      return "It would not count: " + std::string(words::why_not_text(one.why_not)) + ".\n";
+    }
+  }
+  return {};
 }
 
 // The state after the entries, for the receipt.
@@ -220,6 +239,10 @@ ExitCode enter(const Entering& entering, const Typed& typed, World& world) {
   saved.entries.assign(appended.begin(), appended.end());
   saved.day_was_left_out = reader.day_was_left_out;
   all.insert(all.end(), appended.begin(), appended.end());
+  if (entering.key != nullptr) {
+    const std::string doubt = against_signature(all, appended.back().id, world);
+    if (!doubt.empty()) return refuse(doubt, world);
+  }
   put_derived(all, saved.entries, world.today, pen);
   pen.commit();
   if (book.began_a_new_writer()) {

@@ -10,6 +10,7 @@
 
 #include "command/command.h"
 #include "logbook/entry.h"
+#include "seal/signing.h"
 #include "sentence/sentence.h"
 
 namespace command {
@@ -39,7 +40,8 @@ struct Entering {
   std::vector<Line> lines;
   bool may_leave_out_the_day = false;
   Meaning meaning = plain_meaning;
-  std::optional<std::string> because;  // --because: accepts the doubts of this command
+  std::optional<std::string> because;    // --because: accepts the doubts of this command
+  const seal::SecretKey* key = nullptr;  // signs the one line, which says that it is signed
 };
 ExitCode enter(const Entering& entering, const Typed& typed, World& world);
 

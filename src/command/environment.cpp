@@ -22,4 +22,8 @@ std::string default_state_folder(const Variable& variable) {
   return folder(variable, "XDG_STATE_HOME", "/.local/state");
 }
 
+std::string default_config_folder(const Variable& variable) {
+  return folder(variable, "XDG_CONFIG_HOME", "/.config");
+}
+
 }  // namespace command

@@ -14,5 +14,7 @@ using Variable = std::function<std::optional<std::string>(const std::string& nam
 std::string default_book_path(const Variable& variable);
 // $XDG_STATE_HOME/timeworn, else ~/.local/state/timeworn.
 std::string default_state_folder(const Variable& variable);
+// $XDG_CONFIG_HOME/timeworn, else ~/.config/timeworn.
+std::string default_config_folder(const Variable& variable);
 
 }  // namespace command

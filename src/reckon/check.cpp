@@ -7,6 +7,7 @@
 #include "reckon/check_chain.h"
 #include "reckon/check_gauges.h"
 #include "reckon/check_scene.h"
+#include "reckon/check_signed.h"
 #include "reckon/check_work.h"
 #include "reckon/work.h"
 
@@ -31,10 +32,16 @@ void check_against_entries(const Said& said, const Standing& standing,
   check_replacement(said, standing, objections);
   check_looked_into(said, standing, objections);
   check_chart(said, standing, in_place_of, objections);
+  if (in_place_of == nullptr) {
+    check_signing(said, standing, objections);
+  } else {
+    check_corrected_signature(said, *in_place_of, objections);
+  }
 }
 
 bool names_entries(const Said& said) {
-  return said.instead_of || std::holds_alternative<logbook::LookedInto>(said.fact) ||
+  return said.instead_of || is_about_signing(said.fact) ||
+         std::holds_alternative<logbook::LookedInto>(said.fact) ||
          std::holds_alternative<logbook::ChartRow>(said.fact);
 }
 

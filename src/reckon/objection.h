@@ -57,6 +57,16 @@ enum class CheckKind {
   wrong_clock,      // a stated total that is near what another clock shows
   already_struck,   // a correction or strike of what is struck
   referred_to,      // a strike of what other entries rest on: they are in entries
+  signature_needs_key,  // said, not made with a key
+  signature_corrected,
+  signed_older_entry,
+  nothing_to_sign,  // a strike or another signature
+  no_range,
+  signer_unknown,
+  signer_ended,
+  no_such_key,
+  key_of_another,
+  key_has_ended,
 };
 
 struct Objection {

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "reckon/question.h"
+#include "reckon/signing.h"
 #include "reckon/things.h"
 
 namespace reckon {
@@ -50,15 +51,26 @@ void ask_about(const Chain& chain, const ChainValue& value, std::vector<Question
   }
 }
 
-void add_value(const Chain& chain, const Written& written, quantity::Day as_of, Standing& result) {
+// The facts as they are gathered, with the ends of people and keys of every day.
+struct Gathered {
+  const Written written;
+  const quantity::Day as_of;
+  Standing result;
+  std::vector<StandingFact> ends;
+};
+
+void add_value(const Chain& chain, Gathered& gathered) {
+  Standing& result = gathered.result;
   const ChainValue value = value_of(chain, result.knowledge, nullptr);
   const logbook::Said* said = value.said != nullptr ? value.said : value.last;
-  if (said == nullptr || said->day > as_of) return;
+  if (said == nullptr) return;
   StandingFact fact;
   fact.root = chain.root();
   fact.chain = value.said != nullptr ? value.chain : ids_of(chain);
   fact.said = said;
-  fact.written = written.at(fact.root);
+  fact.written = gathered.written.at(fact.root);
+  if (value.said != nullptr && is_end(said->fact)) gathered.ends.push_back(fact);
+  if (said->day > gathered.as_of) return;
   ask_about(chain, value, result.questions);
   (value.said != nullptr ? result.facts : result.struck).push_back(std::move(fact));
 }
@@ -79,18 +91,19 @@ void ask_about_missing(const logbook::Entry& entry, std::vector<Question>& quest
 
 Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_of) {
   Chains chains = chains_of(entries);
-  const Written written = written_places(entries);
-  Standing result;
+  Gathered gathered{written_places(entries), as_of, {}, {}};
+  Standing& result = gathered.result;
   result.knowledge = Knowledge(entries);
   result.unread = std::move(chains.unread);
   result.chains = std::move(chains.all);
-  for (const Chain& chain : result.chains) add_value(chain, written, as_of, result);
+  for (const Chain& chain : result.chains) add_value(chain, gathered);
   for (const logbook::Entry* entry : chains.without_target) {
     ask_about_missing(*entry, result.questions);
   }
   sort_by_day(result.facts);
   sort_by_day(result.struck);
-  return result;
+  judge_signatures(result, gathered.ends);
+  return std::move(gathered.result);
 }
 
 }  // namespace reckon

@@ -22,6 +22,8 @@ struct Standing {
   // For reckoning the book as it stood when an entry was written.
   Knowledge knowledge;
   std::vector<Chain> chains;
+  // Whether anyone signs at all: a person with a key, a signature, or work that must be signed.
+  bool has_signing = false;
 };
 
 // The entries must outlive the result. Facts whose day is after as_of are left out; corrections and

@@ -9,11 +9,35 @@
 
 namespace reckon {
 
+// How an entry was signed. The best of its signatures that count says how.
+enum class SignState { recorded, signed_on_paper, signed_here };
+
+// Why a signature does not count.
+enum class Unsigned {
+  nothing,        // it counts
+  not_proved,     // it fits no key on record for this person
+  not_on_record,  // nobody of that name, certificate and key was on record when it was written
+  key_ended,      // the key had ended
+  person_ended,   // the person had ended
+  changed_since,  // the entry was corrected after it was signed
+};
+
+struct SignatureOn {
+  logbook::EntryId entry;  // that says it
+  const logbook::Signed* fact = nullptr;
+  quantity::Day day;
+  Unsigned why_not = Unsigned::nothing;
+};
+
 struct StandingFact {
   logbook::EntryId root;                // the chain's first entry: its name in answers
   std::vector<logbook::EntryId> chain;  // root … newest, those that gave its value
   const logbook::Said* said = nullptr;  // what stands; points into the entries given
   std::int64_t written = 0;             // place among all entries by (writer, number)
+  std::vector<SignatureOn>
+      signatures;  // of its newest entry, by day; those of older ones do not count
+  SignState sign_state = SignState::recorded;
+  bool is_counted = true;  // false: work that the record counts only once it is signed
 };
 
 // One thing that a person must decide; it blocks a yes about the aircraft it touches (C5, C6 …).

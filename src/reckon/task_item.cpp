@@ -27,11 +27,12 @@ void count_every(const TaskCourse& course, Item& item) {
   for (Side& side : further_sides(course)) item.sides.push_back(std::move(side));
 }
 
-void note_events(const std::vector<TaskEvent>& events, Item& item) {
+void note_events(const View& view, const std::vector<TaskEvent>& events, Item& item) {
   for (const TaskEvent& event : events) {
     if (event.done == nullptr) continue;
     item.last_done = event.fact->root;
     item.last_done_day = event.day();
+    if (view.standing.has_signing) item.last_done_signed = event.fact->sign_state;
   }
   if (item.last_done) item.because.push_back(*item.last_done);
   if (!events.empty() && events.back().next_due != nullptr) {
@@ -68,7 +69,8 @@ std::optional<Item> task_item(const View& view, const TaskInForce& rule,
   } else {
     count_every(course, item);
   }
-  note_events(events, item);
+  note_events(view, events, item);
+  item.not_counted = uncounted_dones(view.standing, *rule.task, thing);
   settle_or_leave_open(item);
   return item;
 }

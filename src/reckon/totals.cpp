@@ -62,7 +62,8 @@ Totals::Totals(const Timeline& timeline, const Fittings& fittings, const Countin
     : timeline_(timeline), fittings_(fittings), rules_(rules), bases_(bases) {
   for (const WorkEvent& event : timeline.works) {
     const logbook::Fact& fact = event.fact->said->fact;
-    if (const auto* overhauled = std::get_if<logbook::Overhauled>(&fact)) {
+    const auto* overhauled = std::get_if<logbook::Overhauled>(&fact);
+    if (overhauled != nullptr && event.fact->is_counted) {
       overhauls_[overhauled->thing].push_back(&event);
     }
     if (event.aircraft && work_in(fact)->airframe) stated_[*event.aircraft].push_back(&event);

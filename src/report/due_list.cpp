@@ -7,6 +7,7 @@
 #include "words/dues.h"
 #include "words/grammar.h"
 #include "words/names.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace report {
@@ -82,7 +83,12 @@ Table due_table(const DuePage& about, const std::vector<Item>& items) {
 Cell last_done_cell(const Item& item) {
   if (!item.last_done_day) return words_cell(item.task != nullptr ? "not on record" : "");
   Cell cell = day_cell(item.last_done_day);
-  if (item.last_done) cell.shown += " (" + words::entry_name(*item.last_done) + ")";
+  if (!item.last_done) return cell;
+  cell.shown += " (" + words::entry_name(*item.last_done);
+  if (item.last_done_signed) {
+    cell.shown += ", " + std::string(words::sign_state_word(*item.last_done_signed));
+  }
+  cell.shown += ")";
   return cell;
 }
 

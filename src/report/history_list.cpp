@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <map>
 
+#include "reckon/signing.h"
 #include "report/history_page.h"
 #include "report/pieces.h"
 #include "words/chapters.h"
 #include "words/grammar.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace report {
@@ -100,9 +102,22 @@ Standing standing_of(const Entry& entry, const Chapters& chapters,
   return is_newest ? Standing::counts : Standing::corrected;
 }
 
-std::vector<document::Cell> row_of(const Entry& entry, Standing standing) {
-  return {words_cell(words::entry_name(entry.id)), words_cell(words::chapter_text(entry)),
-          words_cell(std::string(words::standing_word(standing)))};
+// Of a sentence that counts: how it was signed. Flights and readings are signed by nobody, so
+// nothing is said of them unless somebody did.
+std::string signed_words(const Entry& entry, Standing how, const reckon::Standing& standing) {
+  const reckon::StandingFact* fact = find_fact(standing.facts, entry.id);
+  if (how != Standing::counts || fact == nullptr || is_strike(entry)) return {};
+  const bool is_told = !fact->signatures.empty() || reckon::wants_signature(fact->said->fact);
+  return is_told ? words::signed_text(*fact) : std::string();
+}
+
+std::vector<document::Cell> row_of(const Entry& entry, Standing how,
+                                   const reckon::Standing& standing) {
+  std::vector<document::Cell> row = {words_cell(words::entry_name(entry.id)),
+                                     words_cell(words::chapter_text(entry)),
+                                     words_cell(std::string(words::standing_word(how)))};
+  if (standing.has_signing) row.push_back(words_cell(signed_words(entry, how, standing)));
+  return row;
 }
 
 document::Table table_of(const Chapters& chapters, const HistoryPage& about,
@@ -113,12 +128,41 @@ document::Table table_of(const Chapters& chapters, const HistoryPage& about,
                          {"standing", "Standing", document::Align::left}},
                         {},
                         words::fill("No entry is about {}.", {about.title_of})};
+  if (standing.has_signing) {
+    table.columns.push_back({"signed", "Signed", document::Align::left});
+  }
   for (const Entry* root : chapters.roots()) {
     for (const Entry* entry : chapters.of(root)) {
-      table.rows.push_back(row_of(*entry, standing_of(*entry, chapters, standing)));
+      table.rows.push_back(row_of(*entry, standing_of(*entry, chapters, standing), standing));
     }
   }
   return table;
+}
+
+document::Json signatures_json(const reckon::StandingFact* fact) {
+  document::Json array = document::Json::array();
+  if (fact == nullptr) return array;
+  for (const reckon::SignatureOn& signature : fact->signatures) {
+    document::Json object = document::Json::object();
+    object.set("entry", words::entry_name(signature.entry)).set("by", signature.fact->by.text);
+    object.set("certificate", signature.fact->certificate.value_or(""));
+    object.set("day", quantity::say(signature.day));
+    object.set("page", signature.fact->page.value_or(""));
+    object.set("counts", signature.why_not == reckon::Unsigned::nothing);
+    array.add(object.set("why_not", words::why_not_text(signature.why_not)));
+  }
+  return array;
+}
+
+// Only the newest entry of a chain is signed: what stood before it has no state of its own.
+void set_signed(const Entry& entry, Standing how, const reckon::Standing& standing,
+                document::Json& object) {
+  const reckon::StandingFact* fact =
+      how == Standing::counts ? find_fact(standing.facts, entry.id) : nullptr;
+  const bool is_there = fact != nullptr && !is_strike(entry);
+  object.set("signed", is_there ? document::Json(words::sign_state_word(fact->sign_state))
+                                : document::Json());
+  object.set("signatures", signatures_json(is_there ? fact : nullptr));
 }
 
 document::Json entries_json(const Chapters& chapters, const reckon::Standing& standing) {
@@ -132,6 +176,7 @@ document::Json entries_json(const Chapters& chapters, const reckon::Standing& st
                  entry->said ? document::Json(quantity::say(entry->said->day)) : document::Json());
       object.set("sentence", entry->sentence).set("about_entry", words::entry_name(root->id));
       object.set("standing", how == Standing::counts ? "counts" : words::standing_word(how));
+      set_signed(*entry, how, standing, object);
       array.add(object.set("written", quantity::say(entry->frame.written)));
     }
   }

@@ -3,6 +3,7 @@
 #include "words/dues.h"
 #include "words/figures.h"
 #include "words/names.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace report {
@@ -41,6 +42,9 @@ void set_rest(Json& object, const Item& item) {
 void set_more(Json& object, const Item& item) {
   object.set("last_done", item.last_done ? Json(words::entry_name(*item.last_done)) : Json());
   object.set("last_done_day", day_json(item.last_done_day));
+  object.set("last_done_signed",
+             item.last_done_signed ? Json(words::sign_state_word(*item.last_done_signed)) : Json());
+  object.set("not_counted", names_json(item.not_counted));
   const bool is_known = item.state != reckon::State::not_known;
   object.set("why_not_known", is_known ? Json() : Json(words::lack_text(item)));
 }

@@ -11,6 +11,7 @@
 #include "words/figures.h"
 #include "words/names.h"
 #include "words/receipts.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace report {
@@ -210,6 +211,11 @@ Answer receipt(const reckon::Histories& histories, const reckon::Standing& stand
   }
   for (std::string& notice : start_notices(histories, standing, saved)) {
     told.notices.push_back(std::move(notice));
+  }
+  for (const reckon::StandingFact& fact : standing.facts) {
+    const bool is_new = std::any_of(saved.entries.begin(), saved.entries.end(),
+                                    [&](const auto& one) { return one.id == fact.chain.back(); });
+    if (is_new && !fact.is_counted) told.notices.push_back(words::not_counted_text(fact));
   }
   return receipt_page(told, touched, sheet);
 }

@@ -6,6 +6,7 @@
 #include "words/dues.h"
 #include "words/figures.h"
 #include "words/grammar.h"
+#include "words/signings.h"
 #include "words/words.h"
 #include "words/workings.h"
 
@@ -111,6 +112,16 @@ void add_item(const Item& item, document::Document& page) {
     if (&side != words::governing(item)) add_side(item, side, page);
   }
   if (!item.because.empty()) page.blocks.emplace_back(document::Paragraph{rests_on(item)});
+  if (item.last_done && item.last_done_signed) {
+    page.blocks.emplace_back(document::Paragraph{words::fill(
+        "{} is {}.",
+        {words::entry_name(*item.last_done), words::sign_state_word(*item.last_done_signed)})});
+  }
+  if (!item.not_counted.empty()) {
+    page.blocks.emplace_back(document::Paragraph{
+        words::fill("Not counted, since the record counts work only once it is signed: {}.",
+                    {entries_cell(item.not_counted).shown})});
+  }
 }
 
 document::Json term_json(const Line& line) {

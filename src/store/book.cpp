@@ -163,6 +163,11 @@ std::int64_t Book::summed(const logbook::RunningTotal& key) const {
   return store::summed(inside_->database, key);
 }
 
+seal::SecretKey Book::new_key(const std::string& person, std::int64_t ordinal) const {
+  const Origin origin = origin_of(first_said(inside_->database), inside_->surroundings);
+  return store::new_key(origin, person + " " + std::to_string(ordinal));
+}
+
 struct Look::Inside {
   Transaction transaction;
 };

@@ -12,6 +12,7 @@
 #include "logbook/derived.h"
 #include "logbook/entry.h"
 #include "logbook/trouble.h"
+#include "seal/signing.h"
 #include "store/finding.h"
 #include "store/surroundings.h"
 #include "store/trouble.h"
@@ -62,6 +63,9 @@ class Book {
   // Second way to a total: SUM() in SQL over the use rows, at the end of the day.
   std::int64_t summed(const logbook::RunningTotal& key) const;
 
+  // A new key for a person's signatures; in a record for tests always the same one of that ordinal.
+  seal::SecretKey new_key(const std::string& person, std::int64_t ordinal) const;
+
   // Chain, digests, read and said again, about, local tables, integrity of the file.
   std::vector<Finding> check() const;
 
@@ -98,7 +102,10 @@ class Pen {
   // Numbers, frames and digests the fact, inserts it, reads it back and digests it again. The
   // entries that the sentence names are looked up; if a name is unclear, nothing is written and all
   // unclear names come back. also_refers: the further ends that a correction or decision replaces.
-  Appended append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers = {});
+  // key: signs the entry; given exactly with what is signed with a key. One try at the key proves
+  // the signature again after it was written.
+  Appended append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers = {},
+                  const seal::SecretKey* key = nullptr);
   void replace(const logbook::DerivedUse& use);
   // Drops and makes anew every derived table from the entries; uses come through replace.
   void clear_derived();

@@ -5,10 +5,13 @@
 
 namespace store {
 
+logbook::Digest body_digest(const logbook::Frame& frame, std::string_view sentence) {
+  const auto withheld = sentence::read_withheld(sentence);
+  return withheld ? *withheld : seal::digest(sentence::body_preimage(frame, sentence));
+}
+
 logbook::Digest entry_digest(const logbook::Frame& frame, const Link& link) {
-  const auto withheld = sentence::read_withheld(link.sentence);
-  const logbook::Digest body =
-      withheld ? *withheld : seal::digest(sentence::body_preimage(frame, link.sentence));
+  const logbook::Digest body = body_digest(frame, link.sentence);
   return seal::digest(sentence::entry_preimage(frame, {link.record, body, link.previous}));
 }
 

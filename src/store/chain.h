@@ -14,6 +14,8 @@ struct Link {
   logbook::Digest previous;
   std::string_view sentence;
 };
+// Of what the entry is about and says; a withheld body's digest stands in its place.
+logbook::Digest body_digest(const logbook::Frame& frame, std::string_view sentence);
 logbook::Digest entry_digest(const logbook::Frame& frame, const Link& link);
 
 }  // namespace store

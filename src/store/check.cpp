@@ -14,6 +14,7 @@
 #include "store/inside.h"
 #include "store/layout.h"
 #include "store/rows.h"
+#include "store/signature_check.h"
 #include "store/sql.h"
 
 namespace store {
@@ -53,6 +54,7 @@ class Walk {
   void run();
   // Arrivals of what is not here any more: the end of a chain that was cut off.
   void find_missing();
+  const SignatureCheck& signatures() const { return signatures_; }
   // What the lists should hold, as far as the entries could be read.
   Listed& expected() { return expected_; }
 
@@ -63,6 +65,7 @@ class Walk {
   void check_words(const Stored& stored, const logbook::Entry& entry);
   void check_said(const Stored& stored, const logbook::Said& said);
   void check_refers(const Stored& stored, const logbook::Said& said);
+  void check_signed_range(const Stored& stored, const logbook::Said& said);
   void find(std::string what, const EntryId& entry, std::string detail) {
     findings_.push_back({std::move(what), entry, std::move(detail)});
   }
@@ -70,6 +73,7 @@ class Walk {
   Database& database_;
   const logbook::RecordId& record_;
   std::vector<Finding>& findings_;
+  SignatureCheck signatures_;
   Listed expected_;
   std::map<EntryId, std::int64_t> arrivals_;  // not yet met among the entries
   // The entries of the writer's current number and of the number before it that is here.
@@ -102,6 +106,7 @@ void Walk::check_row(const Row& row) {
   }
   const logbook::Entry entry = entry_of(*stored);
   check_words(*stored, entry);
+  signatures_.take(*stored, entry, place);
   if (!place) return;
   for (ListRow& listed : list_rows(entry)) expected_.emplace_back(*place, std::move(listed));
 }
@@ -157,6 +162,17 @@ void Walk::check_refers(const Stored& stored, const logbook::Said& said) {
     find("refers", stored.id,
          "it does not say which entry is " + name.writer + '-' + std::to_string(name.number));
   }
+  check_signed_range(stored, said);
+}
+
+// A signature is over what its sentence names, and nothing else.
+void Walk::check_signed_range(const Stored& stored, const logbook::Said& said) {
+  if (!std::holds_alternative<logbook::Signed>(said.fact)) return;
+  const auto names = sentence::named_entries(said);
+  const std::set<logbook::EntryName> once(names.begin(), names.end());
+  if (stored.frame.refers.size() > once.size()) {
+    find("refers", stored.id, "it signs more entries than its sentence names");
+  }
 }
 
 std::optional<std::int64_t> Walk::check_arrival(const EntryId& id) {
@@ -199,6 +215,7 @@ std::vector<Finding> check_all(BookInside& inside) {
     Walk walk(database, inside.record, findings);
     walk.run();
     walk.find_missing();
+    walk.signatures().run(database, record, findings);
     check_lists(database, std::move(walk.expected()), findings);
   } catch (const Trouble& trouble) {
     // A page that cannot be read ends the walk; what was found so far stands.

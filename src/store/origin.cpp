@@ -46,6 +46,11 @@ Origin origin_of(const std::optional<logbook::Said>& first, const Surroundings& 
   return origin;
 }
 
+seal::SecretKey new_key(const Origin& origin, const std::string& name) {
+  if (origin.seed.empty()) return seal::SecretKey::random();
+  return seal::SecretKey(seal::digest("for tests" + origin.seed + " key " + name));
+}
+
 logbook::RecordId new_record(const Origin& origin) { return identity(origin, "record"); }
 
 logbook::WriterId new_writer(const Origin& origin, std::int64_t ordinal) {

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "logbook/entry.h"
+#include "seal/signing.h"
 #include "store/surroundings.h"
 
 namespace store {
@@ -19,6 +20,8 @@ struct Origin {
 // first: what the record's first entry says; absent if it cannot be read.
 Origin origin_of(const std::optional<logbook::Said>& first, const Surroundings& surroundings);
 
+// A secret for the key of that name: random, but for tests always the same.
+seal::SecretKey new_key(const Origin& origin, const std::string& name);
 logbook::RecordId new_record(const Origin& origin);
 // ordinal: how many writers this book then had, this one counted.
 logbook::WriterId new_writer(const Origin& origin, std::int64_t ordinal);

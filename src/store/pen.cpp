@@ -15,6 +15,7 @@
 #include "store/origin.h"
 #include "store/rows.h"
 #include "store/schema_sql.h"
+#include "store/signatures.h"
 #include "store/use_rows.h"
 
 namespace store {
@@ -28,9 +29,10 @@ struct Pen::Inside {
   void begin();
   // What the sentence names, together with what the caller says that it replaces; sorted.
   logbook::Frame frame_of(const logbook::Said& said, std::vector<logbook::EntryId> refers);
-  Stored stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers);
+  Stored stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers,
+                   const seal::SecretKey* key);
   // Reads the entry from the file again, and all of it must be what was meant.
-  void prove(const Stored& stored, const logbook::Said& said);
+  void prove(const Stored& stored, const logbook::Said& said, const seal::SecretKey* key);
   // Throws not_confirmed instead of what made the commit fail, if the entries are there now.
   void commit();
 
@@ -105,17 +107,20 @@ logbook::Frame Pen::Inside::frame_of(const logbook::Said& said,
   return frame;
 }
 
-Stored Pen::Inside::stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers) {
+Stored Pen::Inside::stored_of(const logbook::Said& said, std::vector<logbook::EntryId> refers,
+                              const seal::SecretKey* key) {
   Stored stored;
   stored.frame = frame_of(said, std::move(refers));
   stored.sentence = sentence::say(said);
   stored.previous = newest.digest;
+  if (key != nullptr) stored.frame.signature = signature_of(stored, book.record, *key);
   stored.id = {newest.writer, stored.frame.number,
                entry_digest(stored.frame, {book.record, stored.previous, stored.sentence})};
   return stored;
 }
 
-void Pen::Inside::prove(const Stored& stored, const logbook::Said& said) {
+void Pen::Inside::prove(const Stored& stored, const logbook::Said& said,
+                        const seal::SecretKey* key) {
   const std::string writer = sentence::say_writer(stored.id.writer);
   Statement found = database.statement(
       "SELECT " + std::string(row_columns) +
@@ -132,6 +137,8 @@ void Pen::Inside::prove(const Stored& stored, const logbook::Said& said) {
   EXPECT(entry_digest(read->frame, {book.record, read->previous, read->sentence}) ==
          stored.id.digest);
   EXPECT(said_by(*read) == said);
+  if (key == nullptr) return;
+  EXPECT(prover_of(*read, book.record, {{sentence::say_digest(key->public_key())}}));
 }
 
 void Pen::Inside::commit() {
@@ -170,23 +177,27 @@ std::vector<logbook::Entry> Pen::entries() const {
                                                  "e.digest"));
 }
 
-Appended Pen::append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers) {
+Appended Pen::append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers,
+                     const seal::SecretKey* key) {
   Inside& inside = *inside_;
+  EXPECT((key != nullptr) == (signed_with_key(said) != nullptr));
   EXPECT(!inside.is_committed);
   Named named = named_in(inside.database, said, also_refers);
   if (!named.unclear.empty()) return std::move(named.unclear);
 
-  const Stored stored = inside.stored_of(said, std::move(named.entries));
+  const Stored stored = inside.stored_of(said, std::move(named.entries), key);
   insert(inside.database, stored);
   const std::int64_t place = arrive(inside.database, stored.id, inside.command, inside.origin);
-  inside.prove(stored, said);
-  const logbook::Entry entry{stored.id, stored.frame, stored.sentence, said};
-  list(inside.database, entry, place);
+  inside.prove(stored, said, key);
+  std::vector<logbook::Entry> entry{{stored.id, stored.frame, stored.sentence, said, {}}};
+  list(inside.database, entry.front(), place);
+  prove_after(inside.database, inside.book.record, entry.front());
+  tell_proofs(inside.database, entry);
   inside.places.add(stored.id, place);
   inside.newest = {stored.id.writer, stored.id.number, stored.id.digest};
   inside.newest_place = place;
   inside.has_appended = true;
-  return entry;
+  return std::move(entry.front());
 }
 
 void Pen::replace(const logbook::DerivedUse& use) {
@@ -197,9 +208,11 @@ void Pen::replace(const logbook::DerivedUse& use) {
 void Pen::clear_derived() {
   EXPECT(!inside_->is_committed);
   inside_->database.run(derived_sql);
-  for (const logbook::Entry& entry : entries()) {
+  const std::vector<logbook::Entry> all = entries();
+  for (const logbook::Entry& entry : all) {
     list(inside_->database, entry, inside_->places.of(entry.id));
   }
+  prove_all(inside_->database, inside_->book.record, all);
 }
 
 void Pen::commit() {

@@ -6,6 +6,7 @@
 #include "quantity/expect.h"
 #include "sentence/frame.h"
 #include "sentence/sentence.h"
+#include "store/signatures.h"
 #include "store/sql.h"
 #include "store/trouble.h"
 
@@ -108,6 +109,7 @@ std::vector<logbook::Entry> entries_in(Database& database, Statement statement) 
     if (!stored) damaged(database, row);
     entries.push_back(entry_of(*std::move(stored)));
   }
+  tell_proofs(database, entries);
   return entries;
 }
 

@@ -107,6 +107,27 @@ constexpr std::array sentences = {
               "Strike its strike if it is to count again."},
     Sentences{CheckKind::referred_to, "other entries rest on it: {entries}",
               "Correct or strike those first."},
+    Sentences{CheckKind::signature_needs_key, "a signature is made with a key, not said",
+              "Use timeworn sign, or say: signed on paper."},
+    Sentences{CheckKind::signature_corrected, "{entry} is signed with a key and is not corrected",
+              "Strike {entry} and sign again."},
+    Sentences{CheckKind::signed_older_entry, "{entry} was corrected by {later}",
+              "Sign {later}, which is the newest."},
+    Sentences{CheckKind::nothing_to_sign, "{entry} is a strike or a signature itself",
+              "Name the entries that say what was done."},
+    Sentences{CheckKind::no_range, "{name} ends no range",
+              "A range ends at a later entry of the same writer and holds 1000 at most."},
+    Sentences{CheckKind::signer_unknown, "{name} holds no such certificate on record",
+              "Put it on record first, for example: person \"B. Quill\" holds certificate "
+              "\"A-1234\", kind \"mechanic\"."},
+    Sentences{CheckKind::signer_ended, "{name} ended on {day}",
+              "Whoever takes part again is put on record again first."},
+    Sentences{CheckKind::no_such_key, "no such key is on record for {name}",
+              "timeworn people shows the keys on record."},
+    Sentences{CheckKind::key_of_another, "this key is on record for {name}",
+              "A key belongs to one person; make a new one."},
+    Sentences{CheckKind::key_has_ended, "this key ended with {entry}",
+              "An ended key never signs again; make a new one."},
 };
 
 // A flight entered late moves what was signed after it: then the flight is asked about, not the

@@ -10,7 +10,7 @@ using namespace words_test;
 using reckon::CheckKind;
 using reckon::Objection;
 
-constexpr int last_kind = static_cast<int>(CheckKind::referred_to);
+constexpr int last_kind = static_cast<int>(CheckKind::key_has_ended);
 
 Objection full(CheckKind kind) {
   Objection objection;
