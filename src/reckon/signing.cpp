@@ -12,19 +12,47 @@ using logbook::EntryId;
 using logbook::SignedHow;
 using logbook::WorkCounts;
 
-std::map<EntryId, const logbook::Entry*> entries_in(const std::vector<Chain>& chains) {
-  std::map<EntryId, const logbook::Entry*> entries;
-  for (const Chain& chain : chains) {
-    for (const Link& link : chain.links) entries.emplace(link.entry->id, link.entry);
+// What says that something was signed, with the entry that says it in its newest words.
+struct Saying {
+  const StandingFact* fact = nullptr;
+  const logbook::Signed* signed_ = nullptr;
+  const logbook::Entry* entry = nullptr;
+};
+
+// Their entries lie in the chains; a record in which nobody signs is not searched.
+std::vector<Saying> sayings_in(const Standing& standing) {
+  std::map<EntryId, Saying> by_newest;
+  for (const StandingFact& fact : standing.facts) {
+    const auto* signed_ = std::get_if<logbook::Signed>(&fact.said->fact);
+    if (signed_ != nullptr) by_newest[fact.chain.back()] = {&fact, signed_, nullptr};
   }
-  return entries;
+  std::vector<Saying> sayings;
+  if (by_newest.empty()) return sayings;
+  for (const Chain& chain : standing.chains) {
+    for (const Link& link : chain.links) {
+      const auto found = by_newest.find(link.entry->id);
+      if (found == by_newest.end()) continue;
+      found->second.entry = link.entry;
+      sayings.push_back(found->second);
+    }
+  }
+  return sayings;
 }
 
-// The facts by each entry that made them.
-std::map<EntryId, StandingFact*> facts_by_entry(std::vector<StandingFact>& facts) {
-  std::map<EntryId, StandingFact*> by_entry;
+using FactsByEntry = std::map<EntryId, StandingFact*>;
+
+// The facts that were signed, by each entry that is meant.
+FactsByEntry signed_facts(const std::vector<Saying>& sayings, std::vector<StandingFact>& facts) {
+  FactsByEntry by_entry;
+  for (const Saying& saying : sayings) {
+    for (const EntryId& id : saying.entry->frame.refers) by_entry.emplace(id, nullptr);
+  }
+  if (by_entry.empty()) return by_entry;
   for (StandingFact& fact : facts) {
-    for (const EntryId& id : fact.chain) by_entry.emplace(id, &fact);
+    for (const EntryId& id : fact.chain) {
+      const auto found = by_entry.find(id);
+      if (found != by_entry.end()) found->second = &fact;
+    }
   }
   return by_entry;
 }
@@ -44,20 +72,39 @@ SignState state_of(const std::vector<SignatureOn>& signatures) {
   return state;
 }
 
-// The rule of the newest day that is not after the work's; of two of one day the stricter.
-WorkCounts rule_on(const std::vector<StandingFact>& facts, quantity::Day day) {
-  WorkCounts rule = WorkCounts::when_recorded;
-  std::optional<quantity::Day> since;
-  const auto strictness = [](WorkCounts one) {
-    return one == WorkCounts::when_recorded ? 0 : one == WorkCounts::when_signed ? 1 : 2;
-  };
+// What the record says about which work counts, by day.
+using Rules = std::vector<std::pair<quantity::Day, WorkCounts>>;
+
+Rules rules_in(const std::vector<StandingFact>& facts) {
+  Rules rules;
   for (const StandingFact& fact : facts) {
     const auto* counts = std::get_if<logbook::CountsWork>(&fact.said->fact);
-    if (counts == nullptr || day < fact.said->day) continue;
-    const bool is_stricter = strictness(rule) < strictness(counts->when);
-    if (since == fact.said->day && !is_stricter) continue;
-    rule = counts->when;
-    since = fact.said->day;
+    if (counts != nullptr) rules.emplace_back(fact.said->day, counts->when);
+  }
+  return rules;
+}
+
+int strictness(WorkCounts rule) {
+  switch (rule) {
+    case WorkCounts::when_recorded:
+      return 0;
+    case WorkCounts::when_signed:
+      return 1;
+    case WorkCounts::when_signed_here:
+      return 2;
+  }
+  return 2;
+}
+
+// The rule of the newest day that is not after the work's; of two of one day the stricter.
+WorkCounts rule_on(const Rules& rules, quantity::Day day) {
+  WorkCounts rule = WorkCounts::when_recorded;
+  std::optional<quantity::Day> since;
+  for (const auto& [from, when] : rules) {
+    if (day < from) break;
+    if (since == from && strictness(when) <= strictness(rule)) continue;
+    rule = when;
+    since = from;
   }
   return rule;
 }
@@ -74,14 +121,30 @@ bool is_enough(SignState state, WorkCounts rule) {
   return false;
 }
 
-void put_on(const StandingFact& signed_, const std::vector<EntryId>& refers,
-            const SignatureOn& signature, const std::map<EntryId, StandingFact*>& by_entry) {
-  for (const EntryId& id : refers) {
-    const auto found = by_entry.find(id);
-    if (found == by_entry.end() || found->second->root == signed_.root) continue;
+void put_on(const Saying& saying, const SignatureOn& signature, const FactsByEntry& by_entry) {
+  for (const EntryId& id : saying.entry->frame.refers) {
+    StandingFact* fact = by_entry.at(id);
+    if (fact == nullptr || fact == saying.fact) continue;
     SignatureOn here = signature;
-    if (found->second->chain.back() != id) here.why_not = Unsigned::changed_since;
-    found->second->signatures.push_back(here);
+    if (fact->chain.back() != id) here.why_not = Unsigned::changed_since;
+    fact->signatures.push_back(here);
+  }
+}
+
+void put_signatures(const Keyholders& holders, const std::vector<Saying>& sayings,
+                    std::vector<StandingFact>& facts) {
+  const FactsByEntry by_entry = signed_facts(sayings, facts);
+  for (const Saying& saying : sayings) {
+    const quantity::Day day = saying.fact->said->day;
+    const Signing signing{saying.fact->root, day, saying.signed_,
+                          prover(*saying.fact, *saying.entry)};
+    put_on(saying, {saying.entry->id, saying.signed_, day, holders.judge(signing)}, by_entry);
+  }
+  for (const auto& [id, fact] : by_entry) {
+    if (fact == nullptr) continue;
+    std::stable_sort(fact->signatures.begin(), fact->signatures.end(),
+                     [](const SignatureOn& a, const SignatureOn& b) { return a.day < b.day; });
+    fact->sign_state = state_of(fact->signatures);
   }
 }
 
@@ -118,23 +181,14 @@ Keyholders holders_now(const Standing& standing) {
 
 void judge_signatures(Standing& standing, const std::vector<StandingFact>& all_ends) {
   const Keyholders holders(standing.facts, all_ends, standing.knowledge);
-  const auto entries = entries_in(standing.chains);
-  const auto by_entry = facts_by_entry(standing.facts);
-  standing.has_signing = holders.has_keys();
-  for (const StandingFact& fact : standing.facts) {
-    const auto* signed_ = std::get_if<logbook::Signed>(&fact.said->fact);
-    if (std::holds_alternative<logbook::CountsWork>(fact.said->fact)) standing.has_signing = true;
-    if (signed_ == nullptr) continue;
-    standing.has_signing = true;
-    const logbook::Entry& entry = *entries.at(fact.chain.back());
-    const Signing signing{fact.root, fact.said->day, signed_, prover(fact, entry)};
-    put_on(fact, entry.frame.refers,
-           {fact.chain.back(), signed_, fact.said->day, holders.judge(signing)}, by_entry);
-  }
+  const std::vector<Saying> sayings = sayings_in(standing);
+  const Rules rules = rules_in(standing.facts);
+  standing.has_signing = holders.has_keys() || !sayings.empty() || !rules.empty();
+  put_signatures(holders, sayings, standing.facts);
+  if (rules.empty()) return;
   for (StandingFact& fact : standing.facts) {
-    fact.sign_state = state_of(fact.signatures);
     if (!is_work_that_resets(fact.said->fact)) continue;
-    fact.is_counted = is_enough(fact.sign_state, rule_on(standing.facts, fact.said->day));
+    fact.is_counted = is_enough(fact.sign_state, rule_on(rules, fact.said->day));
   }
 }
 
