@@ -44,7 +44,7 @@ Unanswerable several(const std::vector<Holding>& found) {
 }  // namespace
 
 std::vector<Holding> holdings_of(const reckon::Standing& standing) {
-  return reckon::holders_now(standing).holdings();
+  return reckon::holders_now(standing.facts, standing.knowledge).holdings();
 }
 
 std::variant<Holding, Unanswerable> find_signer(const std::vector<Holding>& holdings,

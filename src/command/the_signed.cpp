@@ -38,7 +38,7 @@ std::string add_range(const BookView& view, const std::string& names, TheSigned&
   if (last.entry == nullptr) return last.refusal;
   if (!logbook::is_range(first.name, last.name)) {
     return "\"" + names +
-           "\" is no range: it ends at a later entry of the same writer and holds 1000 at most.";
+           "\" is no range: it ends at a later entry of the same base and holds 1000 at most.";
   }
   for (const Entry& entry : view.entries) {
     const bool is_inside = entry.id.writer == first.entry->id.writer &&

@@ -63,7 +63,7 @@ void check_target(const EntryName& name, quantity::Day day, const Standing& stan
 
 // With a key, the certificate is on record for that person; nobody signs after the end.
 void check_signer(const logbook::Signed& fact, const Standing& standing, Objections& objections) {
-  const Keyholders holders = holders_now(standing);
+  const Keyholders holders = holders_now(standing.facts, standing.knowledge);
   bool is_known = false;
   bool holds = false;
   const Holding* ended = nullptr;
@@ -109,7 +109,7 @@ void check_signed(const logbook::Said& said, const logbook::Signed& fact, const 
 // A key belongs to one person.
 void check_person(const logbook::PersonHolds& person, const Standing& standing,
                   Objections& objections) {
-  const Keyholders holders = holders_now(standing);
+  const Keyholders holders = holders_now(standing.facts, standing.knowledge);
   for (const Holding& holding : holders.holdings()) {
     for (const KeyHeld& held : holding.keys) {
       const bool is_said = std::any_of(person.keys.begin(), person.keys.end(),
@@ -126,7 +126,7 @@ void check_person(const logbook::PersonHolds& person, const Standing& standing,
 }
 
 void check_key_end(const logbook::KeyEnds& end, const Standing& standing, Objections& objections) {
-  const Keyholders holders = holders_now(standing);
+  const Keyholders holders = holders_now(standing.facts, standing.knowledge);
   for (const Holding& holding : holders.holdings()) {
     if (holding.name != end.name) continue;
     for (const KeyHeld& held : holding.keys) {

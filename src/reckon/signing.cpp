@@ -20,15 +20,16 @@ struct Saying {
 };
 
 // Their entries lie in the chains; a record in which nobody signs is not searched.
-std::vector<Saying> sayings_in(const Standing& standing) {
+std::vector<Saying> sayings_in(const std::vector<StandingFact>& facts,
+                               const std::vector<Chain>& chains) {
   std::map<EntryId, Saying> by_newest;
-  for (const StandingFact& fact : standing.facts) {
+  for (const StandingFact& fact : facts) {
     const auto* signed_ = std::get_if<logbook::Signed>(&fact.said->fact);
     if (signed_ != nullptr) by_newest[fact.chain.back()] = {&fact, signed_, nullptr};
   }
   std::vector<Saying> sayings;
   if (by_newest.empty()) return sayings;
-  for (const Chain& chain : standing.chains) {
+  for (const Chain& chain : chains) {
     for (const Link& link : chain.links) {
       const auto found = by_newest.find(link.entry->id);
       if (found == by_newest.end()) continue;
@@ -171,25 +172,25 @@ bool is_end(const logbook::Fact& fact) {
          std::holds_alternative<logbook::KeyEnds>(fact);
 }
 
-Keyholders holders_now(const Standing& standing) {
+Keyholders holders_now(const std::vector<StandingFact>& facts, const Knowledge& knowledge) {
   std::vector<StandingFact> ends;
-  for (const StandingFact& fact : standing.facts) {
+  for (const StandingFact& fact : facts) {
     if (is_end(fact.said->fact)) ends.push_back(fact);
   }
-  return {standing.facts, ends, standing.knowledge};
+  return {facts, ends, knowledge};
 }
 
-void judge_signatures(Standing& standing, const std::vector<StandingFact>& all_ends) {
-  const Keyholders holders(standing.facts, all_ends, standing.knowledge);
-  const std::vector<Saying> sayings = sayings_in(standing);
-  const Rules rules = rules_in(standing.facts);
-  standing.has_signing = holders.has_keys() || !sayings.empty() || !rules.empty();
-  put_signatures(holders, sayings, standing.facts);
-  if (rules.empty()) return;
-  for (StandingFact& fact : standing.facts) {
-    if (!is_work_that_resets(fact.said->fact)) continue;
+bool judge_signatures(std::vector<StandingFact>& facts, const std::vector<StandingFact>& all_ends,
+                      const std::vector<Chain>& chains, const Knowledge& knowledge) {
+  const Keyholders holders(facts, all_ends, knowledge);
+  const std::vector<Saying> sayings = sayings_in(facts, chains);
+  const Rules rules = rules_in(facts);
+  put_signatures(holders, sayings, facts);
+  for (StandingFact& fact : facts) {
+    if (rules.empty() || !is_work_that_resets(fact.said->fact)) continue;
     fact.is_counted = is_enough(fact.sign_state, rule_on(rules, fact.said->day));
   }
+  return holders.has_keys() || !sayings.empty() || !rules.empty();
 }
 
 }  // namespace reckon

@@ -4,16 +4,17 @@
 #pragma once
 
 #include "reckon/keyholders.h"
-#include "reckon/standing.h"
 
 namespace reckon {
 
 // Fills in what is said about signatures in every fact, once all facts are gathered and sorted.
 // all_ends: the standing ends of people and keys, also those of a later day.
-void judge_signatures(Standing& standing, const std::vector<StandingFact>& all_ends);
+// True if anyone signs at all: a person with a key, a signature, or work that must be signed.
+bool judge_signatures(std::vector<StandingFact>& facts, const std::vector<StandingFact>& all_ends,
+                      const std::vector<Chain>& chains, const Knowledge& knowledge);
 
 // The people and keys of everything that stands.
-Keyholders holders_now(const Standing& standing);
+Keyholders holders_now(const std::vector<StandingFact>& facts, const Knowledge& knowledge);
 
 // Work that starts a life or an interval anew.
 bool is_work_that_resets(const logbook::Fact& fact);

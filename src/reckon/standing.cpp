@@ -102,7 +102,8 @@ Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_o
   }
   sort_by_day(result.facts);
   sort_by_day(result.struck);
-  judge_signatures(result, gathered.ends);
+  result.has_signing =
+      judge_signatures(result.facts, gathered.ends, result.chains, result.knowledge);
   return std::move(gathered.result);
 }
 

@@ -43,7 +43,8 @@ document::Json names_json(const std::vector<logbook::EntryId>& entries);
 // One object a side, all sides of an item with its id:
 // {"id","about","item","unit","used","limit","left","due_at","due_day","governs","state","source",
 // "because":[…],"shown":{"used","limit","left","due_at"},"left_is_at_most","due_at_airframe",
-// "expected_day","last_done","last_done_day","last_done_signed","not_counted","why_not_known"}. unit is h, "h METER", days or a
+// "expected_day","last_done","last_done_day","last_done_signed","not_counted",
+// "why_not_known"}. unit is h, "h METER", days or a
 // counter's plural; hours are whole seconds; an item without sides is one object without figures.
 // Members may be added, never changed or taken away.
 document::Json items_json(const std::vector<reckon::Item>& items);

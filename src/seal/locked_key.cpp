@@ -1,13 +1,11 @@
 #include "seal/locked_key.h"
 
-#include <sodium.h>
-
 #include <array>
 #include <charconv>
 #include <span>
-#include <vector>
 
 #include "seal/digest.h"
+#include "seal/sodium.h"
 
 namespace seal {
 namespace {
@@ -18,9 +16,9 @@ constexpr std::string_view any_version = "timeworn key ";
 constexpr std::uint64_t most_passes = 64;
 constexpr std::uint64_t most_memory = std::uint64_t{1} << 31;
 
-using Box = std::array<std::uint8_t, sizeof(Seed) + crypto_secretbox_MACBYTES>;
-using Salt = std::array<std::uint8_t, crypto_pwhash_SALTBYTES>;
-using Nonce = std::array<std::uint8_t, crypto_secretbox_NONCEBYTES>;
+using Box = std::array<std::uint8_t, sizeof(Seed) + sodium::box_tag_bytes>;
+using Salt = std::array<std::uint8_t, sodium::salt_bytes>;
+using Nonce = std::array<std::uint8_t, sodium::nonce_bytes>;
 
 struct Locked {
   PublicKey key{};
@@ -30,25 +28,32 @@ struct Locked {
   Box box{};
 };
 
+constexpr std::string_view digits = "0123456789abcdef";
+
 std::string hex(std::span<const std::uint8_t> bytes) {
-  std::string letters(bytes.size() * 2 + 1, '\0');
-  sodium_bin2hex(letters.data(), letters.size(), bytes.data(), bytes.size());
-  letters.pop_back();
+  std::string letters;
+  for (const std::uint8_t byte : bytes) {
+    letters += digits[byte >> 4];
+    letters += digits[byte & 15];
+  }
   return letters;
 }
 
 // Exactly as many bytes, in lower case.
 bool from_hex(std::string_view letters, std::span<std::uint8_t> bytes) {
-  std::size_t size = 0;
-  const bool is_read = sodium_hex2bin(bytes.data(), bytes.size(), letters.data(), letters.size(),
-                                      nullptr, &size, nullptr) == 0;
-  return is_read && size == bytes.size() && hex(bytes) == letters;
+  if (letters.size() != 2 * bytes.size()) return false;
+  for (std::size_t i = 0; i < bytes.size(); ++i) {
+    const std::size_t high = digits.find(letters[2 * i]);
+    const std::size_t low = digits.find(letters[2 * i + 1]);
+    if (high == digits.npos || low == digits.npos) return false;
+    bytes[i] = static_cast<std::uint8_t>(high * 16 + low);
+  }
+  return true;
 }
 
-bool from_digits(std::string_view digits, std::uint64_t& number) {
-  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
-  return error == std::errc() && end == digits.data() + digits.size() &&
-         std::to_string(number) == digits;
+bool from_digits(std::string_view text, std::uint64_t& number) {
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+  return error == std::errc() && end == text.data() + text.size() && std::to_string(number) == text;
 }
 
 std::string lines_of(const Locked& locked) {
@@ -103,19 +108,18 @@ std::optional<Locked> read(std::string_view text) {
 class BoxKey {
  public:
   BoxKey() = default;
-  ~BoxKey() { sodium_memzero(bytes_.data(), bytes_.size()); }
+  ~BoxKey() { sodium::wipe(bytes_.data(), bytes_.size()); }
   BoxKey(const BoxKey&) = delete;
   BoxKey& operator=(const BoxKey&) = delete;
 
   bool make(std::string_view passphrase, const Locked& locked) {
-    return crypto_pwhash(bytes_.data(), bytes_.size(), passphrase.data(), passphrase.size(),
-                         locked.salt.data(), locked.cost.passes, locked.cost.memory,
-                         crypto_pwhash_ALG_ARGON2ID13) == 0;
+    return sodium::stretch(passphrase, locked.salt, {locked.cost.passes, locked.cost.memory},
+                           bytes_);
   }
-  const std::uint8_t* data() const { return bytes_.data(); }
+  sodium::BoxKey with(const Nonce& nonce) const { return {nonce, bytes_}; }
 
  private:
-  std::array<std::uint8_t, crypto_secretbox_KEYBYTES> bytes_{};
+  std::array<std::uint8_t, sodium::box_key_bytes> bytes_{};
 };
 
 }  // namespace
@@ -128,8 +132,7 @@ std::string lock(const SecretKey& key, std::string_view passphrase, const LockCo
   fill_random(locked.nonce);
   BoxKey box_key;
   if (!box_key.make(passphrase, locked)) return {};
-  crypto_secretbox_easy(locked.box.data(), key.seed().data(), key.seed().size(),
-                        locked.nonce.data(), box_key.data());
+  sodium::close_box(key.seed(), box_key.with(locked.nonce), locked.box);
   const std::string lines = lines_of(locked);
   return lines + "check " + hex(digest(lines)) + '\n';
 }
@@ -144,8 +147,7 @@ std::variant<SecretKey, Unlocking> unlock(std::string_view text, std::string_vie
   BoxKey box_key;
   if (!box_key.make(passphrase, *locked)) return Unlocking::no_memory;
   Seed seed{};
-  if (crypto_secretbox_open_easy(seed.data(), locked->box.data(), locked->box.size(),
-                                 locked->nonce.data(), box_key.data()) != 0) {
+  if (!sodium::open_box(locked->box, box_key.with(locked->nonce), seed)) {
     return Unlocking::wrong_passphrase;
   }
   SecretKey key(seed);

@@ -1,42 +1,30 @@
 #include "seal/signing.h"
 
-#include <sodium.h>
-
-#include <algorithm>
 #include <utility>
 
 #include "seal/digest.h"
+#include "seal/sodium.h"
 
 namespace seal {
 namespace {
 
 // The library's secret key: seed and public key together.
 struct Expanded {
-  explicit Expanded(const Seed& seed) {
-    crypto_sign_seed_keypair(key.data(), secret.data(), seed.data());
-  }
-  ~Expanded() { sodium_memzero(secret.data(), secret.size()); }
+  explicit Expanded(const Seed& seed) { sodium::expand_seed(seed, secret, key); }
+  ~Expanded() { sodium::wipe(secret.data(), secret.size()); }
   Expanded(const Expanded&) = delete;
   Expanded& operator=(const Expanded&) = delete;
 
-  std::array<std::uint8_t, crypto_sign_SECRETKEYBYTES> secret{};
+  std::array<std::uint8_t, sodium::secret_bytes> secret{};
   PublicKey key{};
 };
 
-const unsigned char* bytes_of(std::string_view text) {
-  return reinterpret_cast<const unsigned char*>(text.data());
-}
-
 }  // namespace
 
-static_assert(std::tuple_size_v<Seed> == crypto_sign_SEEDBYTES);
-static_assert(std::tuple_size_v<PublicKey> == crypto_sign_PUBLICKEYBYTES);
-static_assert(std::tuple_size_v<Signature> == crypto_sign_BYTES);
-
-void wipe(Seed& seed) { sodium_memzero(seed.data(), seed.size()); }
+void wipe(Seed& seed) { sodium::wipe(seed.data(), seed.size()); }
 
 void wipe(std::string& text) {
-  sodium_memzero(text.data(), text.size());
+  sodium::wipe(text.data(), text.size());
   text.clear();
 }
 
@@ -64,14 +52,12 @@ PublicKey SecretKey::public_key() const { return Expanded(seed_).key; }
 Signature SecretKey::sign(std::string_view text) const {
   const Expanded expanded(seed_);
   Signature signature{};
-  crypto_sign_detached(signature.data(), nullptr, bytes_of(text), text.size(),
-                       expanded.secret.data());
+  sodium::sign(text, expanded.secret, signature);
   return signature;
 }
 
 bool is_signed(std::string_view text, const Signature& signature, const PublicKey& key) {
-  return crypto_sign_verify_detached(signature.data(), bytes_of(text), text.size(), key.data()) ==
-         0;
+  return sodium::verify(text, signature, key);
 }
 
 }  // namespace seal

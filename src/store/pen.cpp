@@ -13,6 +13,7 @@
 #include "store/knowledge.h"
 #include "store/mark.h"
 #include "store/origin.h"
+#include "store/proofs.h"
 #include "store/rows.h"
 #include "store/schema_sql.h"
 #include "store/signatures.h"

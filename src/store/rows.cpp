@@ -6,7 +6,7 @@
 #include "quantity/expect.h"
 #include "sentence/frame.h"
 #include "sentence/sentence.h"
-#include "store/signatures.h"
+#include "store/proofs.h"
 #include "store/sql.h"
 #include "store/trouble.h"
 

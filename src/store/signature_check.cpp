@@ -1,6 +1,7 @@
 #include "store/signature_check.h"
 
 #include "sentence/frame.h"
+#include "store/proofs.h"
 
 namespace store {
 namespace {

@@ -6,7 +6,7 @@
 #include "quantity/expect.h"
 #include "sentence/frame.h"
 #include "store/chain.h"
-#include "store/sql.h"
+#include "store/proofs.h"
 
 namespace store {
 namespace {
@@ -25,10 +25,6 @@ const logbook::PersonHolds* person_in(const logbook::Entry& entry) {
     fact = &(*corrected->instead).fact;
   }
   return std::get_if<logbook::PersonHolds>(fact);
-}
-
-bool has_table(Database& database) {
-  return database.number("SELECT 1 FROM sqlite_schema WHERE name = 'proof'") == 1;
 }
 
 struct Placed {
@@ -54,10 +50,6 @@ std::vector<Placed> about_person(Database& database, const logbook::PersonName& 
     if (stored) result.push_back({found.number(place_column), *stored, entry_of(*stored)});
   }
   return result;
-}
-
-void put_proof(Database& database, std::int64_t place, const PublicKey& key) {
-  database.execute("INSERT OR IGNORE INTO proof VALUES (?, ?)", place, key.text);
 }
 
 void prove_about(Database& database, const logbook::RecordId& record,
@@ -111,11 +103,7 @@ void prove_after(Database& database, const logbook::RecordId& record, const logb
   const logbook::Signed* const signed_ = signed_with_key(entry.said);
   const logbook::PersonHolds* const person = person_in(entry);
   if (signed_ == nullptr && (person == nullptr || person->keys.empty())) return;
-  if (!has_table(database)) {
-    database.run(
-        "CREATE TABLE proof (entry INTEGER PRIMARY KEY REFERENCES arrived, "
-        "key TEXT NOT NULL CHECK (length(key) = 64)) STRICT");
-  }
+  make_proofs(database);
   prove_about(database, record, signed_ != nullptr ? signed_->by : person->name);
 }
 
@@ -125,29 +113,6 @@ void prove_all(Database& database, const logbook::RecordId& record,
   for (const logbook::Entry& entry : entries) add_keys(entry, keys);
   for (const auto& [name, all] : keys) {
     if (!all.empty()) prove_about(database, record, name);
-  }
-}
-
-std::map<std::int64_t, std::string> proofs_in(Database& database) {
-  std::map<std::int64_t, std::string> proofs;
-  if (!has_table(database)) return proofs;
-  Statement found = database.statement("SELECT entry, key FROM proof");
-  while (found.next()) proofs.emplace(found.number(0), found.text(1));
-  return proofs;
-}
-
-void tell_proofs(Database& database, std::vector<logbook::Entry>& entries) {
-  std::map<logbook::EntryId, logbook::Entry*> signed_;
-  for (logbook::Entry& entry : entries) {
-    if (!entry.frame.signature.empty()) signed_.emplace(entry.id, &entry);
-  }
-  if (signed_.empty() || !has_table(database)) return;
-  Statement found = database.statement(
-      "SELECT a.writer, a.number, a.digest, p.key FROM proof AS p "
-      "JOIN arrived AS a ON a.place = p.entry");
-  while (found.next()) {
-    const auto entry = signed_.find(entry_in(database, found, 0));
-    if (entry != signed_.end()) entry->second->proved_with = PublicKey{std::string(found.text(3))};
   }
 }
 

@@ -36,9 +36,4 @@ void prove_after(Database& database, const logbook::RecordId& record, const logb
 void prove_all(Database& database, const logbook::RecordId& record,
                const std::vector<logbook::Entry>& entries);
 
-// Tells the signed entries among these with which key they were proved.
-void tell_proofs(Database& database, std::vector<logbook::Entry>& entries);
-// By place among the arrivals. Books of an older form have no such table, and no signatures.
-std::map<std::int64_t, std::string> proofs_in(Database& database);
-
 }  // namespace store

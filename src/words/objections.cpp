@@ -116,7 +116,7 @@ constexpr std::array sentences = {
     Sentences{CheckKind::nothing_to_sign, "{entry} is a strike or a signature itself",
               "Name the entries that say what was done."},
     Sentences{CheckKind::no_range, "{name} ends no range",
-              "A range ends at a later entry of the same writer and holds 1000 at most."},
+              "A range ends at a later entry of the same base and holds 1000 at most."},
     Sentences{CheckKind::signer_unknown, "{name} holds no such certificate on record",
               "Put it on record first, for example: person \"B. Quill\" holds certificate "
               "\"A-1234\", kind \"mechanic\"."},

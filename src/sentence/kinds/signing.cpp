@@ -22,7 +22,7 @@ inline constexpr Sort sort_of<SignedHow> = words<SignedHow>("signed-how", how_wo
 namespace {
 
 constexpr Clause signed_clauses[] = {
-    clause<&Signed::through>("through {through}", "every entry of that writer up to this one"),
+    clause<&Signed::through>("through {through}", "every entry up to this one, of the same base"),
     clause<&Signed::also>("also entry {also}", "a further entry"),
     clause<&Signed::page>("page {page}", "the page that was signed, if it was paper"),
     clause<&Signed::by>("by {by}", "who signed"),
