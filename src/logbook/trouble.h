@@ -17,6 +17,7 @@ enum class TroubleKind {
   in_use,             // 75
   not_allowed,        // 77
   damaged,            // 74: a digest, a page or a table does not hold
+  not_proved,         // 74: a book from elsewhere that is not whole, or not made as ours are
   no_place_for_mark,  // 78: the state folder cannot be used
   not_confirmed,      // 74: written, but the disk failed before it said that it is there to stay
 };

@@ -9,8 +9,10 @@
 #include "store/arrivals.h"
 #include "store/file.h"
 #include "store/inside.h"
+#include "store/known.h"
 #include "store/origin.h"
 #include "store/rows.h"
+#include "store/schema_proof.h"
 #include "store/schema_sql.h"
 #include "store/use_rows.h"
 
@@ -36,6 +38,10 @@ logbook::RecordId record_of(Database& database, const std::string& path) {
   if (database.number("PRAGMA application_id") != application) {
     throw Trouble({TroubleKind::not_a_book, path, "another kind of file"});
   }
+  if (database.number("PRAGMA user_version") < 1) {
+    throw Trouble({TroubleKind::damaged, path, "its tables have no version"});
+  }
+  expect_tables(database, path);
   Statement found = database.statement("SELECT id FROM record");
   const auto record =
       found.next() ? sentence::read_record_id(found.text(0)) : std::optional<logbook::RecordId>();
@@ -79,7 +85,7 @@ void Book::make(const std::string& path, const logbook::Said& begins,
     const logbook::RecordId record = new_record(origin_of(begins, surroundings));
     auto inside = std::unique_ptr<BookInside>(
         new BookInside{Database(file.name(), Database::Mode::create), Access::write, surroundings,
-                       record, false, false, begins});
+                       record, false, false, begins, false});
     lay_out(inside->database, record);
     Book book(std::move(inside));
     Pen pen(book);
@@ -100,11 +106,18 @@ Book Book::open(const std::string& path, Access access, const Surroundings& surr
   const std::string file = existing_file(path, access);
   const auto mode = access == Access::write ? Database::Mode::write : Database::Mode::read;
   auto inside = std::unique_ptr<BookInside>(
-      new BookInside{Database(file, mode), access, surroundings, {}, false, false, {}});
+      new BookInside{Database(file, mode), access, surroundings, {}, false, false, {}, false});
   inside->record = record_of(inside->database, path);
   inside->is_newer = inside->database.number("PRAGMA user_version") > schema_version;
   if (inside->is_newer && access == Access::write) {
     throw Trouble({TroubleKind::newer_book, path, ""});
+  }
+  const bool is_ours = is_known_here(inside->database, inside->record, surroundings.state_folder);
+  if (!is_ours && access != Access::prove) {
+    expect_whole(inside->database, inside->is_newer ? Form::newer : Form::ours, path);
+  }
+  if (access == Access::write) {
+    inside->has_other_derived_form = has_other_derived_form(inside->database);
   }
   return Book(std::move(inside));
 }
@@ -112,6 +125,12 @@ Book Book::open(const std::string& path, Access access, const Surroundings& surr
 const logbook::RecordId& Book::record() const { return inside_->record; }
 bool Book::began_a_new_writer() const { return inside_->began_a_new_writer; }
 bool Book::is_of_newer_version() const { return inside_->is_newer; }
+
+bool Book::has_our_derived_form() const { return !has_other_derived_form(inside_->database); }
+
+bool Book::goes_on_here() const {
+  return is_known_here(inside_->database, inside_->record, inside_->surroundings.state_folder);
+}
 
 logbook::WriterId Book::writer() const {
   const std::optional<logbook::WriterId> writer = own_writer(inside_->database);

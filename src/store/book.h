@@ -13,6 +13,7 @@
 #include "logbook/entry.h"
 #include "logbook/trouble.h"
 #include "seal/signing.h"
+#include "store/copied.h"
 #include "store/finding.h"
 #include "store/surroundings.h"
 #include "store/trouble.h"
@@ -66,8 +67,24 @@ class Book {
   // A new key for a person's signatures; in a record for tests always the same one of that ordinal.
   seal::SecretKey new_key(const std::string& person, std::int64_t ordinal) const;
 
-  // Chain, digests, read and said again, about, local tables, integrity of the file.
-  std::vector<Finding> check() const;
+  // Chain, digests, read and said again, about, local tables, integrity of the file. quick: the
+  // file, the chain and its digests only.
+  std::vector<Finding> check(Depth depth = Depth::whole) const;
+  // False if the derived tables are of another version of this program: they cannot be asked, and
+  // the next writing makes them anew.
+  bool has_our_derived_form() const;
+  // True if the next writing goes on under the same writer: this machine wrote the book last.
+  bool goes_on_here() const;
+
+  // All entries by writer, number and digest, without reading what they say.
+  std::vector<logbook::EntryId> entry_ids() const;
+  // Makes a copy and proves it: same entries, nothing wrong with them. Never over another file;
+  // nothing is left behind if it cannot be proved. Throws already_there, cannot_create, not_proved.
+  Copied copy_to(const std::string& path) const;
+  // Lets this machine remember the copy, so that uncopied counts with it.
+  void remember_copy(const Copied& copied, quantity::Instant now) const;
+  // Absent if a copy elsewhere holds all entries.
+  std::optional<Uncopied> uncopied() const;
 
  private:
   friend class Look;
@@ -107,6 +124,9 @@ class Pen {
   Appended append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers = {},
                   const seal::SecretKey* key = nullptr);
   void replace(const logbook::DerivedUse& use);
+  // True if the derived tables had another form: they were made anew, and every use has yet to be
+  // replaced in this command.
+  bool must_derive_anew() const;
   // Drops and makes anew every derived table from the entries; uses come through replace.
   void clear_derived();
   // Durable when it returns: only then may "Saved" be said.

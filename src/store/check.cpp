@@ -12,8 +12,8 @@
 #include "store/chain.h"
 #include "store/finding_lists.h"
 #include "store/inside.h"
-#include "store/layout.h"
 #include "store/rows.h"
+#include "store/schema_proof.h"
 #include "store/signature_check.h"
 #include "store/sql.h"
 
@@ -34,8 +34,9 @@ std::optional<EntryId> key_of(const Row& row) {
 }
 
 // The file as SQLite sees it.
-void check_file(Database& database, std::vector<Finding>& findings) {
-  Statement integrity = database.statement("PRAGMA integrity_check");
+void check_file(Database& database, Depth depth, std::vector<Finding>& findings) {
+  Statement integrity =
+      database.statement(depth == Depth::whole ? "PRAGMA integrity_check" : "PRAGMA quick_check");
   while (integrity.next()) {
     if (integrity.text(0) != "ok") findings.push_back({"file", {}, std::string(integrity.text(0))});
   }
@@ -45,13 +46,27 @@ void check_file(Database& database, std::vector<Finding>& findings) {
   }
 }
 
+// What the schema has otherwise than ours; how much it weighs.
+SchemaDifference::Weight check_schema(Database& database, std::vector<Finding>& findings) {
+  using Weight = SchemaDifference::Weight;
+  auto heaviest = Weight::derived;
+  for (const SchemaDifference& one : schema_differences(database)) {
+    const std::string what = one.weight == Weight::derived ? "form"
+                             : one.weight == Weight::guard ? "guard"
+                                                           : "schema";
+    findings.push_back({what, {}, one.detail});
+    heaviest = std::max(heaviest, one.weight);
+  }
+  return heaviest;
+}
+
 // Walks through all entries, by writer, number and digest.
 class Walk {
  public:
   Walk(Database& database, const logbook::RecordId& record, std::vector<Finding>& findings)
       : database_(database), record_(record), findings_(findings) {}
 
-  void run();
+  void run(Depth depth);
   // Arrivals of what is not here any more: the end of a chain that was cut off.
   void find_missing();
   const SignatureCheck& signatures() const { return signatures_; }
@@ -70,6 +85,7 @@ class Walk {
     findings_.push_back({std::move(what), entry, std::move(detail)});
   }
 
+  Depth depth_ = Depth::whole;
   Database& database_;
   const logbook::RecordId& record_;
   std::vector<Finding>& findings_;
@@ -82,7 +98,8 @@ class Walk {
   Digests previous_digests_;
 };
 
-void Walk::run() {
+void Walk::run(Depth depth) {
+  depth_ = depth;
   Statement arrived = database_.statement("SELECT place, writer, number, digest FROM arrived");
   while (arrived.next()) {
     const EntryId id = entry_in(database_, arrived, 1);
@@ -104,6 +121,7 @@ void Walk::check_row(const Row& row) {
   if (entry_digest(stored->frame, {record_, stored->previous, stored->sentence}) != id->digest) {
     find("chain", *id, "its digest does not follow from what it says");
   }
+  if (depth_ == Depth::quick) return;
   const logbook::Entry entry = entry_of(*stored);
   check_words(*stored, entry);
   signatures_.take(*stored, entry, place);
@@ -205,18 +223,23 @@ void check_lists(Database& database, Listed expected, std::vector<Finding>& find
   }
 }
 
-std::vector<Finding> check_all(BookInside& inside) {
-  Database& database = inside.database;
+void check_entries(Database& database, const logbook::RecordId& record, Depth depth,
+                   std::vector<Finding>& findings) {
+  Walk walk(database, record, findings);
+  walk.run(depth);
+  walk.find_missing();
+  if (depth == Depth::quick || has_other_derived_form(database)) return;
+  walk.signatures().run(database, record, findings);
+  check_lists(database, std::move(walk.expected()), findings);
+}
+
+std::vector<Finding> check_all(const BookInside& inside, Database& database, Depth depth) {
   std::vector<Finding> findings;
   try {
-    check_file(database, findings);
-    // What a newer version lays out is not known here.
-    if (!inside.is_newer) check_layout(database, findings);
-    Walk walk(database, inside.record, findings);
-    walk.run();
-    walk.find_missing();
-    walk.signatures().run(database, record, findings);
-    check_lists(database, std::move(walk.expected()), findings);
+    check_file(database, depth, findings);
+    const bool is_legible =
+        inside.is_newer || check_schema(database, findings) != SchemaDifference::Weight::table;
+    if (is_legible) check_entries(database, inside.record, depth, findings);
   } catch (const Trouble& trouble) {
     // A page that cannot be read ends the walk; what was found so far stands.
     if (trouble.what().kind != logbook::TroubleKind::damaged) throw;
@@ -227,9 +250,9 @@ std::vector<Finding> check_all(BookInside& inside) {
 
 }  // namespace
 
-std::vector<Finding> Book::check() const {
+std::vector<Finding> Book::check(Depth depth) const {
   const Look look(*this);
-  return check_all(*inside_);
+  return check_all(*inside_, inside_->database, depth);
 }
 
 }  // namespace store

@@ -11,6 +11,7 @@
 #include <memory>
 #include <system_error>
 
+#include "store/place.h"
 #include "store/trouble.h"
 
 namespace store {
@@ -24,9 +25,19 @@ std::string system_words(int error) { return std::generic_category().message(err
   throw Trouble({kind, path, system_words(error)});
 }
 
+bool is_on_stick(const std::string& path) {
+  const auto doubts = doubts_of_place(path);
+  return doubts.size() == 1 && doubts.front() == PlaceDoubt::stick;
+}
+
 TroubleKind creating(int error) {
   if (error == EEXIST) return TroubleKind::already_there;
   return error == EACCES || error == EPERM ? TroubleKind::not_allowed : TroubleKind::cannot_create;
+}
+
+// The rights are given once more, since the umask may have taken some away.
+bool make_one(const std::string& path) {
+  return ::mkdir(path.c_str(), 0700) == 0 && ::chmod(path.c_str(), 0700) == 0;
 }
 
 std::string real_path(const std::string& path) {
@@ -40,6 +51,7 @@ std::string real_path(const std::string& path) {
 }  // namespace
 
 std::string existing_file(const std::string& path, Access access) {
+  expect_own_links(path);
   const std::string real = real_path(path);
   struct stat status {};
   if (::stat(real.c_str(), &status) != 0) fail(TroubleKind::cannot_read, path, errno);
@@ -58,10 +70,10 @@ std::string folder_of(const std::string& path) {
 }
 
 void make_folder(const std::string& path) {
-  if (path.empty() || ::mkdir(path.c_str(), 0700) == 0 || errno == EEXIST) return;
+  if (path.empty() || make_one(path) || errno == EEXIST) return;
   if (errno != ENOENT || folder_of(path) == path) fail(creating(errno), path, errno);
   make_folder(folder_of(path));
-  if (::mkdir(path.c_str(), 0700) != 0 && errno != EEXIST) fail(creating(errno), path, errno);
+  if (!make_one(path) && errno != EEXIST) fail(creating(errno), path, errno);
 }
 
 void make_durable(const std::string& folder) {
@@ -80,7 +92,8 @@ NewFile::NewFile(const std::string& path) : path_(path), name_(path + ".new-XXXX
   if (descriptor < 0) fail(creating(errno), path, errno);
   const bool is_private = ::fchmod(descriptor, 0600) == 0;
   ::close(descriptor);
-  if (is_private) return;
+  // On a stick no file has rights of its own; whoever holds it may read it anyway.
+  if (is_private || is_on_stick(name_)) return;
   ::unlink(name_.c_str());
   throw Trouble({TroubleKind::cannot_create, path, "the file cannot be made private"});
 }
@@ -89,12 +102,26 @@ NewFile::~NewFile() {
   if (!is_settled_) ::unlink(name_.c_str());
 }
 
+void NewFile::flush() const {
+  const int descriptor = ::open(name_.c_str(), O_RDONLY | O_CLOEXEC);
+  const bool is_done = descriptor >= 0 && ::fsync(descriptor) == 0;
+  const int error = errno;
+  if (descriptor >= 0) ::close(descriptor);
+  if (!is_done) fail(creating(error), path_, error);
+}
+
 void NewFile::settle() {
   int result = ::renameat2(AT_FDCWD, name_.c_str(), AT_FDCWD, path_.c_str(), RENAME_NOREPLACE);
   if (result != 0 && errno == EINVAL) {
     // This file system cannot rename without replacing; a second name is refused where one stands.
     result = ::link(name_.c_str(), path_.c_str());
     if (result == 0) ::unlink(name_.c_str());
+    // A stick has no second names either; nobody else makes this name within a moment.
+    struct stat status {};
+    const bool is_free = ::lstat(path_.c_str(), &status) != 0;
+    if (result != 0 && errno == ENOENT && is_free && is_on_stick(name_)) {
+      result = ::rename(name_.c_str(), path_.c_str());
+    }
   }
   if (result != 0) fail(creating(errno), path_, errno);
   is_settled_ = true;

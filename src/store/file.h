@@ -8,9 +8,9 @@
 
 namespace store {
 
-// The one name of an existing book. Throws no_such_book or not_a_book; for writing also
-// not_allowed if the file has a second name (hard link), under which its journal would not be
-// found.
+// The one name of an existing book. Throws no_such_book or not_a_book; not_allowed if a symbolic
+// link of another user leads there; for writing also not_allowed if the file has a second name
+// (hard link), under which its journal would not be found.
 std::string existing_file(const std::string& path, Access access);
 
 // Makes the folder and what is missing above it, for its owner only.
@@ -28,6 +28,8 @@ class NewFile {
   NewFile(const NewFile&) = delete;
   NewFile& operator=(const NewFile&) = delete;
   const std::string& name() const { return name_; }
+  // Brings its bytes to the disk, whoever wrote them; no connection to it may be open.
+  void flush() const;
   // Gives the file its path, never over another file, and makes that durable.
   void settle();
 

@@ -16,9 +16,11 @@
 
 namespace store {
 
+enum class Depth { quick, whole };
+
 // One finding of check: what is at fault, and which entry.
 struct Finding {
-  std::string what;  // a stable id: chain, sentence, about, derived, totals …
+  std::string what;  // a stable id: file, schema, guard, form, chain, gap, fork, sentence …
   std::optional<logbook::EntryId> entry;
   std::string detail;
 };

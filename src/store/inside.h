@@ -21,6 +21,7 @@ struct BookInside {
   bool is_newer = false;
   bool began_a_new_writer = false;
   std::optional<logbook::Said> begins;  // the first entry of a book that is just being made
+  bool has_other_derived_form = false;
 };
 
 // What the record's first entry says; absent if this version cannot read it.

@@ -88,6 +88,24 @@ int locked_file(const std::string& path) {
   throw Trouble({TroubleKind::in_use, path, std::generic_category().message(error)});
 }
 
+std::string stem_in(const std::string& state_folder, const logbook::RecordId& record) {
+  return state_folder + '/' + sentence::say_record_id(record);
+}
+
+std::string mark_file(const std::string& stem, const logbook::WriterId& writer) {
+  return stem + '-' + sentence::say_writer(writer) + ".mark";
+}
+
+std::optional<Mark> read_mark_in(const std::string& path, const logbook::WriterId& writer) {
+  const Opened file(path, O_RDONLY);
+  if (file.descriptor() < 0) return std::nullopt;
+  std::array<char, mark_size + 1> bytes{};
+  const ssize_t size = ::read(file.descriptor(), bytes.data(), bytes.size());
+  if (size < 0) return std::nullopt;
+  const std::optional<Mark> mark = read_mark({bytes.data(), static_cast<std::size_t>(size)});
+  return mark && mark->writer == writer ? mark : std::nullopt;
+}
+
 std::string made(const std::string& folder) {
   try {
     make_folder(folder);
@@ -99,24 +117,22 @@ std::string made(const std::string& folder) {
 
 }  // namespace
 
+std::optional<Mark> glance_at_mark(const std::string& state_folder, const logbook::RecordId& record,
+                                   const logbook::WriterId& writer) {
+  return read_mark_in(mark_file(stem_in(state_folder, record), writer), writer);
+}
+
 Marks::Marks(const std::string& state_folder, const logbook::RecordId& record)
-    : stem_(made(state_folder) + '/' + sentence::say_record_id(record)),
-      lock_(locked_file(stem_ + ".lock")) {}
+    : stem_(stem_in(made(state_folder), record)), lock_(locked_file(stem_ + ".lock")) {}
 
 Marks::~Marks() { ::close(lock_); }
 
 std::string Marks::path_of(const logbook::WriterId& writer) const {
-  return stem_ + '-' + sentence::say_writer(writer) + ".mark";
+  return mark_file(stem_, writer);
 }
 
 std::optional<Mark> Marks::read(const logbook::WriterId& writer) const {
-  const Opened file(path_of(writer), O_RDONLY);
-  if (file.descriptor() < 0) return std::nullopt;
-  std::array<char, mark_size + 1> bytes{};
-  const ssize_t size = ::read(file.descriptor(), bytes.data(), bytes.size());
-  if (size < 0) return std::nullopt;
-  const std::optional<Mark> mark = read_mark({bytes.data(), static_cast<std::size_t>(size)});
-  return mark && mark->writer == writer ? mark : std::nullopt;
+  return read_mark_in(path_of(writer), writer);
 }
 
 void Marks::write(const Mark& mark) const {

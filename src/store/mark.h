@@ -17,6 +17,10 @@ struct Mark {
   bool operator==(const Mark&) const = default;
 };
 
+// Reads without waiting for other commands, so that it may be absent while one is writing.
+std::optional<Mark> glance_at_mark(const std::string& state_folder, const logbook::RecordId& record,
+                                   const logbook::WriterId& writer);
+
 // The marks of one record on this machine, held alone while it lives: one small file for each
 // writer, named after record and writer, so that neither the book's name nor its folder matters.
 class Marks {

@@ -11,6 +11,7 @@
 #include "store/finding_lists.h"
 #include "store/inside.h"
 #include "store/knowledge.h"
+#include "store/known.h"
 #include "store/mark.h"
 #include "store/origin.h"
 #include "store/proofs.h"
@@ -72,10 +73,7 @@ Pen::Inside::~Inside() {
 void Pen::Inside::settle_writer() {
   const std::optional<logbook::WriterId> own = own_writer(database);
   const std::optional<Mark> mark = own ? marks->read(*own) : std::nullopt;
-  if (!mark) return begin();
-  const bool is_marked =
-      mark->number == 0 || is_there(database, {*own, mark->number, mark->digest});
-  if (!is_marked || !is_one_command_after(database, *own, mark->number)) return begin();
+  if (!mark || !fits(database, *mark)) return begin();
 
   newest.writer = *own;
   if (const auto entry = newest_of(database, *own)) {
@@ -167,6 +165,7 @@ void Pen::Inside::commit() {
 Pen::Pen(Book& book) {
   EXPECT(book.inside_->access == Access::write);
   inside_ = std::make_unique<Inside>(*book.inside_);
+  if (must_derive_anew()) clear_derived();
 }
 
 Pen::~Pen() = default;
@@ -206,6 +205,8 @@ void Pen::replace(const logbook::DerivedUse& use) {
   store::replace(inside_->database, use, inside_->places);
 }
 
+bool Pen::must_derive_anew() const { return inside_->book.has_other_derived_form; }
+
 void Pen::clear_derived() {
   EXPECT(!inside_->is_committed);
   inside_->database.run(derived_sql);
@@ -222,6 +223,7 @@ void Pen::commit() {
   // Asked before the commit: after it nothing may fail any more.
   const bool was_a_copy = inside.is_new_writer && own_writer_count(inside.database) > 1;
   inside.commit();
+  inside.book.has_other_derived_form = false;
   if (was_a_copy) inside.book.began_a_new_writer = true;
   // The entries are saved whatever becomes of the mark: one command may be ahead of it.
   try {

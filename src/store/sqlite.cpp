@@ -172,6 +172,16 @@ void Database::run(std::string_view script) {
   check(sqlite3_exec(handle_, std::string(script).c_str(), nullptr, nullptr, nullptr));
 }
 
+void Database::copy_to(Database& target) {
+  sqlite3_backup* const copying = sqlite3_backup_init(target.handle_, "main", handle_, "main");
+  if (copying == nullptr) target.fail(sqlite3_errcode(target.handle_));
+  // In one step: in several, every commit of others would make it begin again.
+  const int result = sqlite3_backup_step(copying, -1);
+  sqlite3_backup_finish(copying);
+  if ((result & 0xFF) == SQLITE_CORRUPT) fail(result);
+  if (result != SQLITE_DONE) target.fail(result);
+}
+
 Statement Database::prepared(std::string_view sql) {
   if (const auto found = stock_.find(sql); found != stock_.end()) {
     auto node = stock_.extract(found);

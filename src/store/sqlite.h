@@ -65,6 +65,9 @@ class Database {
   Database& operator=(const Database&) = delete;
 
   const std::string& path() const { return path_; }
+  // Copies all pages, as they are at this moment, over those of another database. Other programs
+  // read on meanwhile; who wants to commit waits.
+  void copy_to(Database& target);
   // Any number of statements without parameters or rows.
   void run(std::string_view script);
 

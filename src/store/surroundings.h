@@ -15,7 +15,11 @@
 
 namespace store {
 
-enum class Access { read, write };
+enum class Access {
+  read,
+  write,
+  prove,  // reads, and leaves it to check to tell what is wrong with the file
+};
 
 // Where time and chance come from. A record begun for tests takes the clock and the seed from its
 // first entry; every other record has a random id and random writers, whatever the seed here.

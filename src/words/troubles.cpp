@@ -48,6 +48,9 @@ constexpr std::array sentences = {
         TroubleKind::damaged, 74,
         "{path} is damaged, so nothing was saved. Keep the file as it is; timeworn check shows "
         "the place."},
+    Sentences{TroubleKind::not_proved, 74,
+              "{path} comes from elsewhere and does not prove whole, so it was left alone. Ask for "
+              "another copy; timeworn check shows what is wrong."},
     Sentences{TroubleKind::no_place_for_mark, 78,
               "The state folder {path} cannot be used, so nothing was saved. Check that it may be "
               "written."},

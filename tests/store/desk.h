@@ -149,6 +149,8 @@ inline std::string name_of(logbook::TroubleKind kind) {
       return "not_allowed";
     case damaged:
       return "damaged";
+    case not_proved:
+      return "not_proved";
     case no_place_for_mark:
       return "no_place_for_mark";
   }

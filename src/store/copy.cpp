@@ -1,0 +1,124 @@
+// The copying half of store/book.h.
+#include <algorithm>
+#include <filesystem>
+#include <iterator>
+
+#include "sentence/frame.h"
+#include "store/arrivals.h"
+#include "store/book.h"
+#include "store/copied.h"
+#include "store/copies.h"
+#include "store/file.h"
+#include "store/inside.h"
+#include "store/place.h"
+#include "store/sql.h"
+
+namespace store {
+namespace {
+
+using logbook::EntryId;
+
+struct Arrival {
+  std::int64_t place = 0;
+  logbook::Digest digest{};
+};
+
+Arrival newest_arrival(Database& database) {
+  Statement newest =
+      database.statement("SELECT place, digest FROM arrived ORDER BY place DESC LIMIT 1");
+  if (!newest.next()) return {};
+  return {newest.number(0), digest_in(database, newest.blob(1))};
+}
+
+bool is_arrival(Database& database, const MadeCopy& copy) {
+  return database.number("SELECT count(*) FROM arrived WHERE place = ? AND digest = ?", copy.place,
+                         Blob(copy.digest)) == 1;
+}
+
+// The newest state of this book that lies elsewhere.
+std::optional<MadeCopy> best_copy(BookInside& inside) {
+  std::optional<MadeCopy> best;
+  for (const MadeCopy& copy : made_copies(inside.surroundings.state_folder, inside.record)) {
+    const bool is_better = copy.is_elsewhere && (!best || copy.place >= best->place);
+    if (is_better && is_arrival(inside.database, copy)) best = copy;
+  }
+  return best;
+}
+
+std::string told(const Finding& finding) {
+  const std::string entry = finding.entry ? sentence::say_entry(*finding.entry) + ": " : "";
+  return entry + finding.detail;
+}
+
+// The copy, opened again, holds the same entries, and nothing is wrong with it.
+void prove_copy(const std::string& file, const std::string& path,
+                const std::vector<EntryId>& entries) {
+  const Book copy = Book::open(file, Access::prove, {{}, "", {}, {}});
+  const auto against = against_copy(copy.check());
+  if (!against.empty()) {
+    throw Trouble({logbook::TroubleKind::not_proved, path, told(against.front())});
+  }
+  if (copy.entry_ids() != entries) {
+    throw Trouble(
+        {logbook::TroubleKind::not_proved, path, "its entries are not those of the book"});
+  }
+}
+
+}  // namespace
+
+std::vector<Finding> against_copy(const std::vector<Finding>& findings) {
+  std::vector<Finding> against;
+  std::copy_if(findings.begin(), findings.end(), std::back_inserter(against),
+               [](const Finding& one) {
+                 return one.what != "fork" && one.what != "gap" && one.what != "form";
+               });
+  return against;
+}
+
+std::vector<EntryId> Book::entry_ids() const {
+  Database& database = inside_->database;
+  std::vector<EntryId> ids;
+  Statement rows = database.statement("SELECT writer, number, digest FROM entry");
+  while (rows.next()) ids.push_back(entry_in(database, rows, 0));
+  std::sort(ids.begin(), ids.end());
+  return ids;
+}
+
+Copied Book::copy_to(const std::string& path) const {
+  NewFile file(path);
+  std::vector<EntryId> entries;
+  {
+    // Others can commit again as soon as the pages are copied; proving takes longer.
+    const Look one_state(*this);
+    Database target(file.name(), Database::Mode::create);
+    inside_->database.copy_to(target);
+    entries = entry_ids();
+  }
+  file.flush();
+  prove_copy(file.name(), path, entries);
+  file.settle();
+  return {path, static_cast<std::int64_t>(entries.size()),
+          !is_on_same_device(path, inside_->database.path())};
+}
+
+void Book::remember_copy(const Copied& copied, quantity::Instant now) const {
+  const Book copy = Book::open(copied.path, Access::prove, inside_->surroundings);
+  const Arrival newest = newest_arrival(copy.inside_->database);
+  remember(inside_->surroundings.state_folder, inside_->record,
+           {now, copied.is_elsewhere, newest.place, newest.digest,
+            std::filesystem::absolute(copied.path).string()});
+}
+
+std::optional<Uncopied> Book::uncopied() const {
+  Database& database = inside_->database;
+  const std::optional<MadeCopy> best = best_copy(*inside_);
+  const std::int64_t place = best ? best->place : 0;
+  Statement found =
+      database.statement("SELECT count(*), min(at) FROM arrived WHERE place > ?", place);
+  if (!found.next() || found.number(0) == 0) return std::nullopt;
+  Uncopied uncopied{found.number(0), quantity::Instant::of(found.number(1)), std::nullopt};
+  if (best) uncopied.newest_copy = best->made;
+  return uncopied;
+}
+
+}  // namespace store

@@ -1,0 +1,122 @@
+// Where a book lies, who else may write there, and what its files' rights are. Numbers of file
+// systems: statfs(2). Rights: common practice (XDG base directories), no further source.
+#include "store/place.h"
+
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <boost/test/unit_test.hpp>
+#include <fstream>
+
+#include "store/desk.h"
+#include "store/file.h"
+
+namespace {
+
+using desk::Folder;
+using store::PlaceDoubt;
+namespace files = std::filesystem;
+
+unsigned rights(const std::string& path) {
+  struct stat status {};
+  return ::stat(path.c_str(), &status) == 0 ? status.st_mode & 07777 : 0;
+}
+
+// A mask for new files, put back at the end.
+class Mask {
+ public:
+  explicit Mask(mode_t mask) : before_(::umask(mask)) {}
+  ~Mask() { ::umask(before_); }
+  Mask(const Mask&) = delete;
+  Mask& operator=(const Mask&) = delete;
+
+ private:
+  mode_t before_;
+};
+
+bool has(const std::vector<PlaceDoubt>& doubts, PlaceDoubt doubt) {
+  return std::find(doubts.begin(), doubts.end(), doubt) != doubts.end();
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(place)
+
+BOOST_AUTO_TEST_CASE(a_book_is_its_owners_alone_whatever_the_mask) {
+  for (const mode_t mask : {0000U, 0022U, 0077U}) {
+    const Folder folder;
+    const Mask set(mask);
+    { desk::make(folder, "papers/2026/the.book"); }
+    BOOST_TEST(rights(folder.path("papers")) == 0700U);
+    BOOST_TEST(rights(folder.path("papers/2026")) == 0700U);
+    BOOST_TEST(rights(folder.path("papers/2026/the.book")) == 0600U);
+    BOOST_TEST(rights(folder.path("state")) == 0700U);
+    for (const auto& file : files::directory_iterator(folder.path("state"))) {
+      BOOST_TEST((rights(file.path()) & 0077U) == 0U, file.path());
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(rights_of_others_are_doubted) {
+  const Folder folder;
+  { desk::make(folder); }
+  const auto path = folder.path("the.book");
+  BOOST_TEST(store::doubts_of_place(path).empty());
+  BOOST_REQUIRE(::chmod(path.c_str(), 0620) == 0);
+  BOOST_TEST(has(store::doubts_of_place(path), PlaceDoubt::others_may_write_file));
+  BOOST_REQUIRE(::chmod(path.c_str(), 0602) == 0);
+  BOOST_TEST(has(store::doubts_of_place(path), PlaceDoubt::others_may_write_file));
+  BOOST_REQUIRE(::chmod(path.c_str(), 0644) == 0);
+  BOOST_TEST(store::doubts_of_place(path).empty());
+  BOOST_REQUIRE(::chmod(folder.path("").c_str(), 0770) == 0);
+  BOOST_TEST(has(store::doubts_of_place(path), PlaceDoubt::others_may_write_folder));
+}
+
+BOOST_AUTO_TEST_CASE(file_systems_are_known_by_their_numbers) {
+  for (const std::int64_t number : {0x6969L, 0xFF534D42L, 0x65735546L, 0x01021997L}) {
+    BOOST_TEST(has(store::doubts_of_file_system(number), PlaceDoubt::network), number);
+  }
+  // The same number where the field is signed and 32 bits wide.
+  BOOST_TEST(has(store::doubts_of_file_system(-11317950L), PlaceDoubt::network));
+  for (const std::int64_t number : {0x4D44L, 0x2011BAB0L}) {
+    BOOST_TEST(has(store::doubts_of_file_system(number), PlaceDoubt::stick), number);
+  }
+  // ext4, btrfs, xfs, tmpfs, overlay.
+  for (const std::int64_t number : {0xEF53L, 0x9123683EL, 0x58465342L, 0x01021994L, 0x794C7630L}) {
+    BOOST_TEST(store::doubts_of_file_system(number).empty(), number);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(own_links_are_followed) {
+  const Folder folder;
+  { desk::make(folder); }
+  files::create_symlink(folder.path("the.book"), folder.path("link"));
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "link"); }) == "none");
+}
+
+// Only the superuser can make a link that belongs to somebody else.
+BOOST_AUTO_TEST_CASE(links_of_another_user_are_refused,
+                     *boost::unit_test::precondition([](boost::unit_test::test_unit_id) {
+                       return boost::test_tools::assertion_result(::geteuid() == 0);
+                     })) {
+  const Folder folder;
+  { desk::make(folder, "papers/the.book"); }
+  files::create_symlink(folder.path("papers/the.book"), folder.path("link"));
+  files::create_symlink(folder.path("papers"), folder.path("drawer"));
+  for (const std::string link : {"link", "drawer"}) {
+    BOOST_REQUIRE(::lchown(folder.path(link).c_str(), 65534, 65534) == 0);
+  }
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "link"); }) == "not_allowed");
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "drawer/the.book"); }) == "not_allowed");
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "papers/the.book"); }) == "none");
+}
+
+BOOST_AUTO_TEST_CASE(devices_are_compared) {
+  const Folder folder;
+  { desk::make(folder); }
+  BOOST_TEST(store::is_on_same_device(folder.path("the.book"), folder.path("")));
+  BOOST_TEST(!store::is_on_same_device(folder.path("the.book"), "/proc/version"));
+  BOOST_TEST(store::is_on_same_device(folder.path("the.book"), folder.path("none")));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
