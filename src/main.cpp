@@ -1,4 +1,6 @@
 // main.cpp: reads the world once, runs one command, turns trouble into a sentence and an exit code.
+#include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -43,6 +45,17 @@ command::World the_world() {
   return world;
 }
 
+// A program may be started without its standard descriptors; then the first file that is opened
+// becomes one of them, and what is printed is written into the book (sqlite.org/howtocorrupt.html
+// 1.1). What stands in for them can be read at its end and never written, so that an answer that
+// nobody receives is told by the exit code.
+void hold_standard_descriptors() {
+  for (const int descriptor : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO}) {
+    if (::fcntl(descriptor, F_GETFD) != -1) continue;
+    if (::open("/dev/null", O_RDONLY) != descriptor) std::abort();
+  }
+}
+
 int run(const std::vector<std::string>& words) {
   command::World world = the_world();
   const int code = command::run(words, world);
@@ -55,6 +68,9 @@ int run(const std::vector<std::string>& words) {
 }  // namespace
 
 int main(int count, char** typed) {
+  hold_standard_descriptors();
+  // Books, journals and marks are their owner's alone, whatever the machine's habit is.
+  ::umask(S_IRWXG | S_IRWXO);
   std::ios::sync_with_stdio(false);
   try {
     return run(std::vector<std::string>(typed + 1, typed + count));

@@ -107,6 +107,12 @@ report::Sheet BookView::sheet_with_work(const std::optional<logbook::Aircraft>& 
   return head;
 }
 
+report::Sheet BookView::daily_sheet(const logbook::Aircraft& aircraft) const {
+  report::Sheet head = sheet_with_gaps(aircraft);
+  if (!copy_notice.empty()) head.notices.push_back(copy_notice);
+  return head;
+}
+
 std::vector<reckon::Item> BookView::due(const logbook::Aircraft& aircraft,
                                         const reckon::Soon& soon) const {
   auto items = reckon::due(*early, standing, aircraft, soon);
@@ -189,7 +195,7 @@ ExitCode say_answer(const report::Answer& answer, const Typed& typed, World& wor
 }
 
 ExitCode say_unanswerable(const Unanswerable& why, World& world) {
-  *world.err << why.sentence << '\n';
+  tell(*world.err, why.sentence + "\n");
   return why.code;
 }
 

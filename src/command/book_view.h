@@ -14,6 +14,7 @@
 #include "reckon/ready.h"
 #include "reckon/standing.h"
 #include "report/sheet.h"
+#include "store/book.h"
 
 namespace command {
 
@@ -35,6 +36,7 @@ struct BookView {
   std::optional<reckon::Histories> early;  // work before the day's flights where nothing tells
   std::optional<reckon::Histories> late;   // only if an order within a day is ambiguous
   logbook::WriterId own;                   // the writer of this book
+  std::string copy_notice;                 // that copies elsewhere are too old; or empty
 
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
@@ -43,6 +45,8 @@ struct BookView {
   report::Sheet sheet_with_work(const std::optional<logbook::Aircraft>& only) const;
   // Further with hours that were accepted as missing.
   report::Sheet sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const;
+  // The same with the notice about copies, for the answers that are looked at every day.
+  report::Sheet daily_sheet(const logbook::Aircraft& aircraft) const;
   // The due list with the harsher of both orders; the lives likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,
                                 const reckon::Soon& soon = {}) const;
@@ -58,6 +62,10 @@ struct Unanswerable {
 
 // Opens the book, reads the options --as-of, --known, --known-on, loads and reckons.
 std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, World& world);
+
+// The same of a book that is open.
+std::variant<std::unique_ptr<BookView>, Unanswerable> look_into(const store::Book& book,
+                                                                const Typed& typed, World& world);
 
 // The reckoning of entries at hand, as of a day: for the receipt after an entry.
 std::unique_ptr<BookView> view_of(std::vector<logbook::Entry> entries, quantity::Day as_of,

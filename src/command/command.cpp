@@ -1,5 +1,9 @@
 #include "command/command.h"
 
+#include <ostream>
+
+#include "text/visible.h"
+
 namespace command {
 
 std::optional<std::string> Typed::text(std::string_view option) const {
@@ -7,6 +11,8 @@ std::optional<std::string> Typed::text(std::string_view option) const {
   if (found == options.end() || found->second.empty()) return std::nullopt;
   return found->second.back();
 }
+
+void tell(std::ostream& stream, std::string_view words) { stream << text::visible(words); }
 
 std::string Typed::joined() const {
   std::string all;

@@ -42,6 +42,7 @@ struct World {
   std::string config_folder;  // holds the keys of this machine
   bool can_ask = false;       // a person sits at a terminal
   std::size_t columns = 80;
+  bool has_warned_of_place = false;  // once a command, however often it opens the book
 };
 
 // An option: "--as-of" takes a value named DAY; one without a value name is a flag.
@@ -71,6 +72,9 @@ struct Command {
   std::vector<Option> options;
   ExitCode (*run)(const Typed& typed, World& world) = nullptr;
 };
+
+// Writes words to a screen or a pipe: whatever would act on a terminal is made visible.
+void tell(std::ostream& stream, std::string_view words);
 
 // Options that mean the same everywhere.
 inline constexpr Option json_option{"--json", "", "answer as JSON"};

@@ -9,6 +9,7 @@
 #include "command/help.h"
 #include "command/version.h"
 #include "text/nearest.h"
+#include "text/visible.h"
 
 namespace command {
 
@@ -22,7 +23,7 @@ bool asks_for_help(const Words& words) {
 }
 
 ExitCode say_misuse(const std::string& sentence, const std::string& advice, World& world) {
-  *world.err << sentence << " Nothing was done.\n" << advice << '\n';
+  tell(*world.err, text::visible_line(sentence) + " Nothing was done.\n" + advice + "\n");
   return typed_wrongly;
 }
 

@@ -9,7 +9,8 @@ const Command* const recording[] = {&say_command, &read_command, &correct_comman
 const Command* const asking[] = {&ready_command, &due_command,     &lives_command, &trend_command,
                                  &fleet_command, &history_command, &why_command};
 const Command* const printing[] = {&print_command};
-const Command* const caring[] = {&new_command, &people_command, &check_command, &rebuild_command};
+const Command* const caring[] = {&new_command,     &people_command, &backup_command,
+                                 &restore_command, &check_command,  &rebuild_command};
 
 const Group all[] = {{"Log a flight, a reading or work", recording},
                      {"Ask what the record says", asking},

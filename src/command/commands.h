@@ -33,5 +33,7 @@ extern const Command print_command;
 extern const Command people_command;
 extern const Command check_command;
 extern const Command rebuild_command;
+extern const Command backup_command;
+extern const Command restore_command;
 
 }  // namespace command

@@ -67,6 +67,7 @@ Reach reach_of(const std::vector<logbook::Entry>& fresh) {
 
 void put_derived(const std::vector<logbook::Entry>& all, const std::vector<logbook::Entry>& fresh,
                  quantity::Day today, store::Pen& pen) {
+  if (pen.must_derive_anew()) return put_all_derived(all, today, pen);
   const Reach reach = reach_of(fresh);
   if (reach.nothing) return;
   if (reach.everything) return put_all_derived(all, today, pen);

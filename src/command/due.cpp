@@ -37,8 +37,8 @@ Answering answer_due(const Typed& typed, const BookView& view) {
     if (const auto wrong = read_within(*within, soon)) return *wrong;
   }
   const auto& which = std::get<logbook::Aircraft>(aircraft);
-  return answered(report::due_list(view.histories(), which, view.due(which, soon),
-                                   view.sheet_with_gaps(which)));
+  return answered(
+      report::due_list(view.histories(), which, view.due(which, soon), view.daily_sheet(which)));
 }
 
 const Command due_command{

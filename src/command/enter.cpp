@@ -94,8 +94,9 @@ bool has_impossible(const Taken& taken) {
 
 // A person at a terminal may say why a doubt is right; its words then stand in the sentence.
 std::string ask_why(const reckon::Objection& objection, World& world) {
-  *world.err << words::objection_text(objection)
-             << "\nIf it is right, say why (or press Enter to save nothing): " << std::flush;
+  tell(*world.err, words::objection_text(objection) +
+                       "\nIf it is right, say why (or press Enter to save nothing): ");
+  world.err->flush();
   std::string reason;
   std::getline(*world.in, reason);
   return reason;
@@ -139,7 +140,7 @@ std::string unclear_text(const std::vector<store::UnclearName>& unclear) {
 }
 
 ExitCode refuse(const std::string& reasons, World& world) {
-  *world.err << "Not saved. " << reasons;
+  tell(*world.err, "Not saved. " + reasons);
   return refused;
 }
 

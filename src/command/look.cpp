@@ -6,6 +6,7 @@
 #include "sentence/frame.h"
 #include "store/book.h"
 #include "text/pieces.h"
+#include "words/copies.h"
 #include "words/words.h"
 
 namespace command {
@@ -84,10 +85,17 @@ Refusal read_options(const Typed& typed, const World& world, const store::Book& 
   return std::nullopt;
 }
 
+// Only for a book that is written here: of a copy that is looked at, this machine knows nothing.
+std::string copy_notice(const store::Book& book, quantity::Instant now) {
+  const auto uncopied = book.goes_on_here() ? book.uncopied() : std::nullopt;
+  if (!uncopied) return {};
+  return words::not_copied_text({uncopied->entries, uncopied->since, uncopied->newest_copy}, now);
+}
+
 }  // namespace
 
-std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, World& world) {
-  const store::Book book = open_to_read(world);
+std::variant<std::unique_ptr<BookView>, Unanswerable> look_into(const store::Book& book,
+                                                                const Typed& typed, World& world) {
   const store::Look one_state(book);
   Asked asked;
   auto entries = book.entries(std::nullopt);
@@ -97,8 +105,13 @@ std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, W
   if (asked.horizon) entries = book.entries(asked.horizon);
   auto view = view_of(std::move(entries), asked.as_of, world.today);
   view->own = book.writer();
+  view->copy_notice = copy_notice(book, world.now);
   view->horizon = asked.horizon ? *asked.horizon : book.horizon();
   return view;
+}
+
+std::variant<std::unique_ptr<BookView>, Unanswerable> look(const Typed& typed, World& world) {
+  return look_into(open_to_read(world), typed, world);
 }
 
 }  // namespace command

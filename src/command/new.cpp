@@ -5,6 +5,7 @@
 #include "command/the_book.h"
 #include "logbook/fact_record.h"
 #include "store/book.h"
+#include "text/visible.h"
 
 namespace command {
 
@@ -67,19 +68,21 @@ ExitCode run(const Typed& typed, World& world) {
   }
   Begun begun = begins(typed, world);
   if (!begun.wrong.empty()) {
-    *world.err << begun.wrong << " Nothing was made.\n";
+    tell(*world.err, begun.wrong + " Nothing was made.\n");
     return typed_wrongly;
   }
   // What is said must be what people could have typed: a bad name is refused like any sentence.
   const auto read = sentence::read(sentence::say(begun.said), {});
   if (!read.said) {
-    *world.err << "\"" << typed.joined() << "\" cannot be a record's name. Nothing was made.\n";
+    tell(*world.err, "\"" + text::visible_line(typed.joined()) +
+                         "\" cannot be a record's name. Nothing was made.\n");
     return typed_wrongly;
   }
   store::Book::make(world.book_path, *read.said, surroundings(world));
-  *world.out << "Made the book " << world.book_path << ".\n"
-             << "Saved: " << sentence::say(*read.said) << "\n"
-             << "Next, say what there is: timeworn say 'aircraft ZZ-KIT is model \"Larkwing "
+  warn_of_place(world.book_path, world);
+  tell(*world.out, "Made the book " + text::visible_line(world.book_path) +
+                       ".\nSaved: " + sentence::say(*read.said) + "\n");
+  *world.out << "Next, say what there is: timeworn say 'aircraft ZZ-KIT is model \"Larkwing "
                 "5\"'\n";
   return done;
 }

@@ -1,17 +1,13 @@
-#include <sys/stat.h>
-#include <unistd.h>
-
 #include <algorithm>
 #include <array>
-#include <cerrno>
-#include <cstdio>
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
+#include <ostream>
 
 #include "command/book_view.h"
 #include "command/commands.h"
+#include "command/heads.h"
+#include "command/out_file.h"
 #include "document/render.h"
+#include "text/visible.h"
 
 namespace command {
 
@@ -47,42 +43,6 @@ std::variant<document::Format, Unanswerable> form_of(const Typed& typed) {
                       typed_wrongly};
 }
 
-// What stands there already may be replaced, unless it is a book or no plain file.
-std::optional<std::string> why_not_there(const std::string& path) {
-  namespace files = std::filesystem;
-  std::error_code error;
-  const files::file_status status = files::symlink_status(path, error);
-  if (!files::exists(status)) return std::nullopt;
-  if (!files::is_regular_file(status)) return "something else than a file stands there";
-  std::ifstream there(path, std::ios::binary);
-  std::array<char, 15> head{};
-  there.read(head.data(), head.size());
-  const std::string_view begins(head.data(), static_cast<std::size_t>(there.gcount()));
-  if (begins == "SQLite format 3") return "that is a book";
-  return std::nullopt;
-}
-
-Unanswerable cannot_write(const std::string& path, const std::string& why) {
-  return {"\"" + path + "\" cannot be written: " + why + ".", cannot_create};
-}
-
-// The whole file or none: written beside, under a name that nothing has, then put in its place.
-std::optional<Unanswerable> write_file(const std::string& path, const std::string& bytes) {
-  if (const auto why = why_not_there(path)) return cannot_write(path, *why);
-  std::string beside = path + ".XXXXXX";
-  const int handle = ::mkstemp(beside.data());
-  if (handle < 0) return cannot_write(path, std::generic_category().message(errno));
-  ::fchmod(handle, S_IRUSR | S_IWUSR | S_IRGRP | S_IROTH);
-  ::close(handle);
-  std::ofstream file(beside, std::ios::binary | std::ios::trunc);
-  file.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-  file.close();
-  if (file && std::rename(beside.c_str(), path.c_str()) == 0) return std::nullopt;
-  const std::string why = std::generic_category().message(errno);
-  std::remove(beside.c_str());
-  return cannot_write(path, why);
-}
-
 ExitCode put(const Answered& given, const Typed& typed, World& world) {
   const auto form = form_of(typed);
   if (const auto* why = std::get_if<Unanswerable>(&form)) return say_unanswerable(*why, world);
@@ -98,7 +58,7 @@ ExitCode put(const Answered& given, const Typed& typed, World& world) {
     return given.code;
   }
   if (const auto why = write_file(*file, bytes)) return say_unanswerable(*why, world);
-  *world.out << "Written: " << *file << '\n';
+  tell(*world.out, "Written: " + text::visible_line(*file) + "\n");
   return given.code;
 }
 
@@ -113,8 +73,15 @@ ExitCode run(const Typed& typed, World& world) {
     return say_unanswerable(std::get<Unanswerable>(form), world);
   }
   asked.options["--charts"];
-  const Answering given = look_and_answer(asked, world, report->answer);
+  const auto looked = look(asked, world);
+  if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
+  const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
+  Answering given = report->answer(asked, view);
   if (const auto* why = std::get_if<Unanswerable>(&given)) return say_unanswerable(*why, world);
+  // On paper only: a sheet in a drawer shows later whether the book was cut off or made anew.
+  const std::string heads = heads_sentence(view.entries);
+  auto& blocks = std::get<Answered>(given).answer.document.blocks;
+  if (!heads.empty()) blocks.emplace_back(document::Paragraph{heads});
   return put(std::get<Answered>(given), typed, world);
 }
 

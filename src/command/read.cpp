@@ -4,6 +4,7 @@
 
 #include "command/commands.h"
 #include "command/enter.h"
+#include "text/visible.h"
 
 namespace command {
 
@@ -36,7 +37,8 @@ ExitCode run(const Typed& typed, World& world) {
     std::ifstream file;
     if (name != "-") file.open(name);
     if (name != "-" && !file) {
-      *world.err << "The file " << name << " cannot be read. Nothing was saved.\n";
+      tell(*world.err,
+           "The file " + text::visible_line(name) + " cannot be read. Nothing was saved.\n");
       return cannot_read_or_write;
     }
     auto lines = read_lines(name == "-" ? *world.in : file, name == "-" ? "input" : name);

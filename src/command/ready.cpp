@@ -131,7 +131,7 @@ Answering answer_ready(const Typed& typed, const BookView& view) {
   const reckon::Ready ready = view.ready(aircraft, trip);
   return Answered{report::ready_answer(view.histories(),
                                        {aircraft, trip, view.as_of, engines_of(view, aircraft)},
-                                       ready, view.sheet_with_gaps(aircraft)),
+                                       ready, view.daily_sheet(aircraft)),
                   exit_code(ready.answer)};
 }
 

@@ -9,6 +9,16 @@ namespace report {
 using document::Cell;
 using document::State;
 
+namespace {
+
+document::Json sentences_json(const std::vector<std::string>& sentences) {
+  document::Json array = document::Json::array();
+  for (const std::string& sentence : sentences) array.add(sentence);
+  return array;
+}
+
+}  // namespace
+
 std::string as_of_line(const Sheet& sheet) {
   const std::string day = "As of " + quantity::say_long(sheet.as_of);
   if (sheet.horizon.empty()) return day + ".";
@@ -19,6 +29,9 @@ void add_foot(document::Document& page, const Sheet& sheet) {
   for (const std::string& sentence : sheet.left_out) {
     page.blocks.emplace_back(document::Note{sentence});
   }
+  for (const std::string& sentence : sheet.notices) {
+    page.blocks.emplace_back(document::Note{sentence});
+  }
   page.blocks.emplace_back(document::Paragraph{std::string(words::caution())});
 }
 
@@ -26,10 +39,9 @@ document::Json json_head(const Sheet& sheet) {
   document::Json head = document::Json::object();
   head.set("as_of", quantity::say(sheet.as_of));
   head.set("horizon", words::horizon_text(sheet.horizon));
-  if (sheet.left_out.empty()) return head;
-  document::Json left_out = document::Json::array();
-  for (const std::string& sentence : sheet.left_out) left_out.add(sentence);
-  return head.set("left_out", std::move(left_out));
+  if (!sheet.left_out.empty()) head.set("left_out", sentences_json(sheet.left_out));
+  if (!sheet.notices.empty()) head.set("notices", sentences_json(sheet.notices));
+  return head;
 }
 
 State state_of(reckon::State state) {

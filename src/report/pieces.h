@@ -12,9 +12,10 @@ namespace report {
 
 // "As of 4 March 2026, counting news up to K7QXM-130 M2ABC-88."
 std::string as_of_line(const Sheet& sheet);
-// What was left out, as notes; then the caution.
+// What was left out and the notices, as notes; then the caution.
 void add_foot(document::Document& page, const Sheet& sheet);
-// {"as_of","horizon"} to which the answer is added.
+// {"as_of","horizon"}, and where there are some "left_out" and "notices", to which the answer is
+// added.
 document::Json json_head(const Sheet& sheet);
 
 document::State state_of(reckon::State state);

@@ -1,5 +1,7 @@
 #include "report/record_check.h"
 
+#include <algorithm>
+
 #include "report/pieces.h"
 #include "words/grammar.h"
 #include "words/words.h"
@@ -37,11 +39,40 @@ std::string read_text(const Checked& checked) {
                       words::counted(checked.figures_compared, "figure", "figures")});
 }
 
+std::string quick_text(const Checked& checked) {
+  return words::fill(
+      "Proved the file and the chain of {}, not what they say. timeworn check proves the figures "
+      "too.",
+      {words::counted(checked.entries, "entry", "entries")});
+}
+
+std::string proved_text(const ProvedTo& proved) {
+  if (proved.are_all) return words::fill("The chain is proved up to {}.", {proved.newest});
+  if (!proved.are_some) return words::fill("From {} on no entry is proved.", {proved.next});
+  return words::fill("The chain is proved up to {}. From {} on, to {}, no entry is proved.",
+                     {proved.last, proved.next, proved.newest});
+}
+
+// After a fault: what can still be believed.
+void add_proved(const Checked& checked, document::Document& page) {
+  for (const ProvedTo& proved : checked.proved) {
+    page.blocks.emplace_back(Paragraph{proved_text(proved)});
+  }
+  const bool is_file = std::any_of(
+      checked.faults.begin(), checked.faults.end(),
+      [](const BookFault& fault) { return fault.what == "file" || fault.what == "schema"; });
+  if (!is_file) return;
+  page.blocks.emplace_back(
+      Paragraph{"The file itself is damaged, so no entry is called proved. Keep it as it is and "
+                "restore the newest copy beside it: timeworn restore COPY --to FILE."});
+}
+
 std::int64_t size_of(std::size_t size) { return static_cast<std::int64_t>(size); }
 
 std::string result_text(const Checked& checked) {
   const bool is_clean =
       checked.faults.empty() && checked.findings.empty() && checked.questions.empty();
+  if (is_clean && checked.is_quick) return "The file and the chain hold.";
   if (is_clean) return "The record holds: no fault, no doubt, no open question.";
   return words::fill(
       "The record wants attention: {}, {}, {}.",
@@ -91,6 +122,16 @@ Json check_json(const Checked& checked, const Sheet& sheet) {
     questions.add(object.set("sentence", words::question_text(question)));
   }
   json.set("questions", std::move(questions));
+  Json proved = Json::array();
+  for (const ProvedTo& one : checked.proved) {
+    Json object = Json::object();
+    object.set("newest", one.newest).set("proved_to", one.are_some ? Json(one.last) : Json());
+    proved.add(std::move(object));
+  }
+  json.set("quick", checked.is_quick).set("proved", std::move(proved));
+  Json notes = Json::array();
+  for (const std::string& sentence : checked.notes) notes.add(sentence);
+  json.set("notes", std::move(notes));
   Json heads = Json::array();
   for (const std::string& head : checked.heads) heads.add(head);
   return json.set("heads", std::move(heads));
@@ -102,10 +143,12 @@ Answer record_check(const Checked& checked, const Sheet& sheet) {
   Answer answer;
   document::Document& page = answer.document;
   page.title = result_text(checked);
-  page.head = {read_text(checked)};
+  page.head = {checked.is_quick ? quick_text(checked) : read_text(checked)};
   for (const BookFault& fault : checked.faults) {
     page.blocks.emplace_back(Paragraph{fault_text(fault)});
   }
+  add_proved(checked, page);
+  for (const std::string& sentence : checked.notes) page.blocks.emplace_back(Paragraph{sentence});
   add_findings(checked, page);
   for (const auto& question : checked.questions) {
     page.blocks.emplace_back(Paragraph{words::question_text(question)});

@@ -20,6 +20,7 @@ struct Sheet {
   logbook::Horizon horizon;  // the newest number per writer counted
   quantity::TenthsRule tenths = quantity::TenthsRule::half_up;
   std::vector<std::string> left_out;        // sentences: what was not counted
+  std::vector<std::string> notices;         // sentences that are no part of the answer
   std::optional<reckon::UseRate> use_rate;  // named beside the dates it gives
 };
 

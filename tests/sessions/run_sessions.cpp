@@ -35,7 +35,8 @@ std::vector<fs::path> session_files(const std::vector<std::string>& places) {
   return files;
 }
 
-// A folder in which `timeworn` is the built program and the demo fleet lies at hand.
+// A folder in which `timeworn` is the built program and the demo fleet and the old books lie at
+// hand.
 class Desk {
  public:
   explicit Desk(const std::string& program) {
@@ -44,6 +45,7 @@ class Desk {
     if (fs::exists(TIMEWORN_TREE "/demo_db")) {
       fs::create_directory_symlink(TIMEWORN_TREE "/demo_db", folder_.path() / "demo_db");
     }
+    fs::create_directory_symlink(TIMEWORN_TREE "/tests/books", folder_.path() / "books");
   }
   cases::Outcome type(const std::string& command) const {
     cases::Job job;
