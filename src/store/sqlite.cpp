@@ -144,7 +144,22 @@ Database::Database(const std::string& path, Mode mode)
 
 Database::~Database() { close(); }
 
-void Database::open(int flags) { check(sqlite3_open_v2(path_.c_str(), &handle_, flags, nullptr)); }
+void Database::open(int flags) {
+  check(sqlite3_open_v2(path_.c_str(), &handle_, flags, nullptr));
+  // The first statement would write a journal back into the file.
+  expect_own_journal(path_, [this] { return header(); });
+}
+
+// By the library's own descriptor: to close another one would drop the locks of this process.
+FileHeader Database::header() const {
+  FileHeader bytes{};
+  sqlite3_file* file = nullptr;
+  check(sqlite3_file_control(handle_, "main", SQLITE_FCNTL_FILE_POINTER, &file));
+  if (file == nullptr || file->pMethods == nullptr) return bytes;
+  // A file that is shorter is filled up with zeros.
+  file->pMethods->xRead(file, bytes.data(), static_cast<int>(bytes.size()), 0);
+  return bytes;
+}
 
 void Database::set_up(Mode mode) {
   for (const auto& [limit, most] : limits) sqlite3_limit(handle_, limit, most);

@@ -10,6 +10,8 @@
 #include <string_view>
 #include <vector>
 
+#include "store/journal.h"
+
 struct sqlite3;
 struct sqlite3_stmt;
 
@@ -97,6 +99,7 @@ class Database {
   void check(int result) const;
   void open(int flags);
   void set_up(Mode mode);
+  FileHeader header() const;
   void close() noexcept;
 
   std::string path_;
