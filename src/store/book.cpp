@@ -122,6 +122,7 @@ Book Book::open(const std::string& path, Access access, const Surroundings& surr
   return Book(std::move(inside));
 }
 
+const std::string& Book::path() const { return inside_->database.path(); }
 const logbook::RecordId& Book::record() const { return inside_->record; }
 bool Book::began_a_new_writer() const { return inside_->began_a_new_writer; }
 bool Book::is_of_newer_version() const { return inside_->is_newer; }

@@ -43,6 +43,7 @@ class Book {
   Book& operator=(Book&&) noexcept;
   ~Book();
 
+  const std::string& path() const;
   const logbook::RecordId& record() const;
   // Every entry inside the horizon (all, if absent), by writer and number, read from its sentence.
   std::vector<logbook::Entry> entries(const std::optional<logbook::Horizon>& horizon) const;
@@ -79,7 +80,8 @@ class Book {
   // All entries by writer, number and digest, without reading what they say.
   std::vector<logbook::EntryId> entry_ids() const;
   // Makes a copy and proves it: same entries, nothing wrong with them. Never over another file;
-  // nothing is left behind if it cannot be proved. Throws already_there, cannot_create, not_proved.
+  // nothing is left behind if it cannot be proved. Throws already_there, cannot_create, damaged if
+  // the book itself has a fault, cannot_write if the copy came out otherwise than the book.
   Copied copy_to(const std::string& path) const;
   // Lets this machine remember the copy, so that uncopied counts with it.
   void remember_copy(const Copied& copied, quantity::Instant now) const;

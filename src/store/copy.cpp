@@ -17,6 +17,7 @@ namespace store {
 namespace {
 
 using logbook::EntryId;
+using logbook::TroubleKind;
 
 struct Arrival {
   std::int64_t place = 0;
@@ -50,18 +51,18 @@ std::string told(const Finding& finding) {
   return entry + finding.detail;
 }
 
-// The copy, opened again, holds the same entries, and nothing is wrong with it.
+// The copy, opened again, holds the same entries, and nothing is wrong with it. A fault that it
+// shares with its original is told of that one.
 void prove_copy(const std::string& file, const std::string& path,
-                const std::vector<EntryId>& entries) {
+                const std::vector<EntryId>& entries, const Book& original) {
   const Book copy = Book::open(file, Access::prove, {{}, "", {}, {}});
   const auto against = against_copy(copy.check());
-  if (!against.empty()) {
-    throw Trouble({logbook::TroubleKind::not_proved, path, told(against.front())});
-  }
-  if (copy.entry_ids() != entries) {
-    throw Trouble(
-        {logbook::TroubleKind::not_proved, path, "its entries are not those of the book"});
-  }
+  if (against.empty() && copy.entry_ids() == entries) return;
+  const auto before = against_copy(original.check());
+  if (!before.empty()) throw Trouble({TroubleKind::damaged, original.path(), told(before.front())});
+  throw Trouble(
+      {TroubleKind::cannot_write, path,
+       against.empty() ? "its entries are not those of the book" : told(against.front())});
 }
 
 }  // namespace
@@ -95,7 +96,7 @@ Copied Book::copy_to(const std::string& path) const {
     entries = entry_ids();
   }
   file.flush();
-  prove_copy(file.name(), path, entries);
+  prove_copy(file.name(), path, entries, *this);
   file.settle();
   return {path, static_cast<std::int64_t>(entries.size()),
           !is_on_same_device(path, inside_->database.path())};
