@@ -52,11 +52,11 @@ enum class CheckKind {
   nothing_changes,
   bare_off_on,
   lifts_without_flight,
-  meter_backwards,  // a run that ends below its beginning
-  swapped_fields,   // a count of cycles holds what the meter says of the hours
-  wrong_clock,      // a stated total that is near what another clock shows
-  already_struck,   // a correction or strike of what is struck
-  referred_to,      // a strike of what other entries rest on: they are in entries
+  meter_backwards,      // a run that ends below its beginning
+  swapped_fields,       // a count of cycles holds what the meter says of the hours
+  wrong_clock,          // a stated total that is near what another clock shows
+  already_struck,       // a correction or strike of what is struck
+  referred_to,          // a strike of what other entries rest on: they are in entries
   signature_needs_key,  // said, not made with a key
   signature_corrected,
   signed_older_entry,

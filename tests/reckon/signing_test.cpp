@@ -5,6 +5,7 @@
 
 #include <boost/test/unit_test.hpp>
 
+#include "reckon/standing.h"
 #include "support/entries.h"
 
 namespace {
