@@ -99,6 +99,20 @@ void say_copied(const store::Copied& copied, const logbook::Horizon& newest, Wor
        "It lies on the same disk as the book, so it does not count as a copy elsewhere.\n");
 }
 
+// A copy that cannot be remembered is a copy all the same.
+bool is_remembered(const store::Book& book, const store::Copied& copied, World& world) {
+  try {
+    book.remember_copy(copied, world.now);
+    return true;
+  } catch (const store::Trouble& trouble) {
+    if (trouble.what().kind != logbook::TroubleKind::no_place_for_mark) throw;
+    tell(*world.err, "The copy stands, but this machine cannot remember it: " +
+                         text::visible_line(trouble.what().path) + " cannot be written (" +
+                         text::visible_line(trouble.what().detail) + ").\n");
+    return false;
+  }
+}
+
 // How many copies to leave; absent: all. Zero: what was typed is no such number.
 std::optional<std::size_t> copies_to_keep(const Typed& typed) {
   const auto text = typed.text("--keep");
@@ -120,8 +134,8 @@ ExitCode run(const Typed& typed, World& world) {
   const Destination to = destination(book, typed, world);
   if (!to.refusal.empty()) return say_unanswerable({to.refusal, cannot_create}, world);
   const store::Copied copied = copy(book, to, world);
-  book.remember_copy(copied, world.now);
   say_copied(copied, book.horizon(), world);
+  if (!is_remembered(book, copied, world)) return bad_settings;
   if (keep) say_removed(remove_older(copied.path, stem(book), *keep), world);
   return done;
 }

@@ -29,7 +29,13 @@ std::string warning(store::PlaceDoubt doubt, const std::string& path) {
 
 store::Book opened(World& world, store::Access access) {
   store::Book book = store::Book::open(world.book_path, access, surroundings(world));
+  const bool is_first_time = !world.has_warned_of_place;
   warn_of_place(world.book_path, world);
+  if (is_first_time && book.is_of_newer_version()) {
+    tell(*world.err, "Warning: " + text::visible_line(world.book_path) +
+                         " was written by a newer Timeworn. It is only read, and what this version "
+                         "cannot read is not counted.\n");
+  }
   return book;
 }
 

@@ -66,7 +66,11 @@ std::vector<MadeCopy> made_copies(const std::string& state_folder,
 
 void remember(const std::string& state_folder, const logbook::RecordId& record,
               const MadeCopy& copy) {
-  make_folder(state_folder);
+  try {
+    make_folder(state_folder);
+  } catch (const Trouble& trouble) {
+    throw Trouble({logbook::TroubleKind::no_place_for_mark, state_folder, trouble.what().detail});
+  }
   const std::string path = file_of(state_folder, record);
   const int descriptor = ::open(path.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0600);
   if (descriptor < 0) fail(path, errno);

@@ -38,12 +38,13 @@ bool is_arrival(Database& database, const MadeCopy& copy) {
 
 // The newest state of this book that lies elsewhere.
 std::optional<MadeCopy> best_copy(BookInside& inside) {
-  std::optional<MadeCopy> best;
-  for (const MadeCopy& copy : made_copies(inside.surroundings.state_folder, inside.record)) {
-    const bool is_better = copy.is_elsewhere && (!best || copy.place >= best->place);
-    if (is_better && is_arrival(inside.database, copy)) best = copy;
+  auto copies = made_copies(inside.surroundings.state_folder, inside.record);
+  std::stable_sort(copies.begin(), copies.end(),
+                   [](const MadeCopy& a, const MadeCopy& b) { return a.place < b.place; });
+  for (auto copy = copies.rbegin(); copy != copies.rend(); ++copy) {
+    if (copy->is_elsewhere && is_arrival(inside.database, *copy)) return *copy;
   }
-  return best;
+  return std::nullopt;
 }
 
 std::string told(const Finding& finding) {
@@ -114,10 +115,12 @@ std::optional<Uncopied> Book::uncopied() const {
   Database& database = inside_->database;
   const std::optional<MadeCopy> best = best_copy(*inside_);
   const std::int64_t place = best ? best->place : 0;
-  Statement found =
-      database.statement("SELECT count(*), min(at) FROM arrived WHERE place > ?", place);
-  if (!found.next() || found.number(0) == 0) return std::nullopt;
-  Uncopied uncopied{found.number(0), quantity::Instant::of(found.number(1)), std::nullopt};
+  // Places are counted up, so that neither asks for all arrivals.
+  Statement next =
+      database.statement("SELECT at FROM arrived WHERE place > ? ORDER BY place LIMIT 1", place);
+  if (!next.next()) return std::nullopt;
+  Uncopied uncopied{newest_arrival(database).place - place, quantity::Instant::of(next.number(0)),
+                    std::nullopt};
   if (best) uncopied.newest_copy = best->made;
   return uncopied;
 }

@@ -1,6 +1,7 @@
 // The note about copies in the answers that are looked at every day, by a clock that the test
 // turns. 24 hours: AMC 21.B.55(a) and AMC1 ML.A.305(e).
 #include <boost/test/unit_test.hpp>
+#include <fstream>
 
 #include "command/world.h"
 #include "store/book.h"
@@ -71,6 +72,16 @@ BOOST_AUTO_TEST_CASE(a_copy_elsewhere_counts_until_a_day_after_the_next_entry) {
   BOOST_TEST(says(old, {"due", "ZZ-KIT"}));
   copy_elsewhere("second.db");
   BOOST_TEST(!says(old, {"due", "ZZ-KIT"}));
+}
+
+BOOST_AUTO_TEST_CASE(a_copy_that_cannot_be_remembered_is_made_and_not_counted) {
+  const auto state = world.path("state");
+  std::filesystem::rename(state, world.path("before"));
+  std::ofstream(state) << "no folder";
+  const auto answer = world.type({"backup", world.path("copy.db")});
+  BOOST_TEST(answer.code == 78);
+  BOOST_TEST(answer.err.starts_with("The copy stands, but this machine cannot remember it"));
+  BOOST_TEST(std::filesystem::exists(world.path("copy.db")));
 }
 
 BOOST_AUTO_TEST_CASE(a_copy_that_could_not_be_made_counts_nothing) {
