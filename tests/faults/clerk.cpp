@@ -146,7 +146,10 @@ std::string answers(const Clerk& clerk) {
 }
 
 std::string writer_of(const Clerk& clerk) {
-  return sentence::short_writer(command::open_to_read(world_of(clerk)).writer());
+  const command::World world = world_of(clerk);
+  const auto book =
+      store::Book::open(world.book_path, store::Access::read, command::surroundings(world));
+  return sentence::short_writer(book.writer());
 }
 
 }  // namespace faults

@@ -24,6 +24,11 @@ command::World world_of(const std::string& folder) {
   return world;
 }
 
+store::Book opened(const std::string& folder, store::Access access) {
+  const command::World world = world_of(folder);
+  return store::Book::open(world.book_path, access, command::surroundings(world));
+}
+
 void check_execute(sqlite3* database, const std::string& sql) {
   char* wrong = nullptr;
   const int code = sqlite3_exec(database, sql.c_str(), nullptr, nullptr, &wrong);
@@ -57,11 +62,11 @@ Answer DemoBook::run(const std::vector<std::string>& words, const std::string& i
 }
 
 std::vector<logbook::Entry> DemoBook::entries() const {
-  return command::open_to_read(world_of(folder_)).entries(std::nullopt);
+  return opened(folder_, store::Access::read).entries(std::nullopt);
 }
 
 void DemoBook::append(const logbook::Said& said) const {
-  store::Book book = command::open_to_write(world_of(folder_));
+  store::Book book = opened(folder_, store::Access::write);
   store::Pen pen(book);
   BOOST_TEST_REQUIRE(std::holds_alternative<logbook::Entry>(pen.append(said)));
   pen.commit();
