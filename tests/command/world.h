@@ -1,5 +1,5 @@
-// tests/command/world.h: a world for commands inside the test: a folder of its own, a clock that
-// the test turns, and what was said on both streams.
+// tests/command/world.h: a world for commands inside the test: a folder of its own, in which the
+// test then stands, a clock that the test turns, and what was said on both streams.
 #pragma once
 
 #include <cstdlib>
@@ -26,8 +26,12 @@ class World {
   World() {
     std::string name = (std::filesystem::temp_directory_path() / "timeworn-XXXXXX").string();
     folder_ = ::mkdtemp(name.data());
+    std::filesystem::current_path(folder_);
   }
-  ~World() { std::filesystem::remove_all(folder_); }
+  ~World() {
+    std::filesystem::current_path(before_);
+    std::filesystem::remove_all(folder_);
+  }
   World(const World&) = delete;
   World& operator=(const World&) = delete;
 
@@ -48,6 +52,7 @@ class World {
     world.today = quantity::utc_day(world.now);
     world.book_path = path("the.book");
     world.state_folder = path("state");
+    world.config_folder = path("config");
     Answer answer;
     try {
       answer.code = command::run(words, world);
@@ -61,6 +66,7 @@ class World {
   }
 
  private:
+  std::filesystem::path before_ = std::filesystem::current_path();
   std::string folder_;
   std::int64_t now_ = 1'772'700'000;  // 2026-03-05T08:40:00Z
 };

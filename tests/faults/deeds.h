@@ -16,9 +16,11 @@ struct Deed {
   std::string name;
   std::vector<std::string> words;
   std::string input;
-  std::string success;  // how the answer begins when it is done
+  std::string success;  // what the answer says only when it is done
   Start start = Start::book;
 };
+
+bool says_done(const Deed& deed, const Told& told);
 
 struct Prepared {
   Deed deed;

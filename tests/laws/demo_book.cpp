@@ -21,6 +21,7 @@ command::World world_of(const std::string& folder) {
   world.today = quantity::utc_day(world.now);
   world.book_path = folder + "/demo.book";
   world.state_folder = folder + "/state";
+  world.config_folder = folder + "/config";
   return world;
 }
 
