@@ -17,7 +17,9 @@ from crafts import Fleet  # noqa: E402
 from days import Life  # noqa: E402
 from paper import Paper  # noqa: E402
 from rules import begin_rules  # noqa: E402
-from things import begin_fen, begin_low, begin_people, begin_tur, begin_two  # noqa: E402
+from things import (  # noqa: E402
+    begin_fen, begin_low, begin_people, begin_tur, begin_two, sign_on_paper,
+)
 from upkeep import begin_upkeep, upkeep_of  # noqa: E402
 from works import Works  # noqa: E402
 from works_two import WorksOfTwins  # noqa: E402
@@ -40,6 +42,7 @@ def written():
     upkeep = upkeep_of(fleet)
     begin_upkeep(paper, fleet, upkeep)
     Life(paper, fleet, upkeep, (Works(paper, fleet), WorksOfTwins(paper, fleet))).live()
+    sign_on_paper(paper)
     return paper
 
 

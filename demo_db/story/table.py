@@ -33,6 +33,8 @@ KINDS = (
     ("looked-into", "looked into"), ("engine-event", "washed"),
     ("done", "done on"), ("fitted", "fitted to"), ("removed", "removed from"),
     ("overhauled", "overhauled"), ("corrected", "corrected because"), ("struck", "struck because"),
+    ("key-ends", 'ends, because "laptop lost"'), ("signed", "signed on paper"),
+    ("counts-work", "counts work when recorded"),
 )
 COUNTERS = (
     ("starts", "1 start,"), ("flights", "6 flights, 6 landings"),

@@ -3,6 +3,7 @@
 from paper import tenths
 
 BEGIN = "2023-03-06"
+END = "2026-03-04"
 PEOPLE = (("A. Fenwick", "P-7731", "pilot"), ("J. Marrable", "P-8120", "pilot"),
           ("R. Ossory", "P-6604", "pilot"), ("D. Larch", "P-9017", "pilot"),
           ("B. Quill", "A-1234", "mechanic"), ("M. Tansley", "A-0907", "inspector"))
@@ -62,6 +63,17 @@ class Pages:
         words = "".join(f", with {amount}" for amount in had)
         self.say(f'part {part} fitted to {self.craft.subject()} "{place or what}", '
                  f"{self.craft.airframe()}{words}")
+
+
+def sign_on_paper(paper):
+    """A key of a machine that was lost at once; work signed on its sheet; what work counts."""
+    key = "5b8d19c07e42f6a35b8d19c07e42f6a35b8d19c07e42f6a35b8d19c07e42f6a3"
+    signer = 'by "B. Quill", certificate "A-1234", kind "mechanic"'
+    work = paper.name_of("ZZ-LOW, airframe 3415.0 h")
+    paper.say(f'{END} person "B. Quill" holds certificate "A-1234", kind "mechanic", key {key}')
+    paper.say(f'{END} person "B. Quill" key {key} ends, because "laptop lost"')
+    paper.say(f'{END} entry {work} signed on paper, page "Z 118", {signer}')
+    paper.say(f'{END} record "Three Winters" counts work when recorded')
 
 
 def begin_low(paper, craft):

@@ -53,16 +53,32 @@ struct Kept {
   std::optional<std::uint32_t> change_counter;
 };
 
-// Where the pages of a journal's first stretch lie; further stretches have headers of their own.
+// Pages that were brought to the disk together, behind a header of their own; the next header
+// begins with the next sector.
 struct Stretch {
-  std::size_t first = 0;
+  std::size_t at = 0;
+  std::size_t sector_size = 0;
   std::size_t page_size = 0;
   std::size_t pages = 0;
+
+  std::size_t first_page() const { return at + sector_size; }
+  std::size_t end() const { return first_page() + pages * (page_size + frame_size); }
+  std::size_t next() const { return (end() + sector_size - 1) / sector_size * sector_size; }
 };
+
+std::optional<Stretch> stretch_at(std::ifstream& file, std::size_t at) {
+  const Bytes header = read_at(file, at, journal_header_size);
+  if (header.size() < journal_header_size) return std::nullopt;
+  if (!std::equal(magic.begin(), magic.end(), header.begin())) return std::nullopt;
+  const Stretch stretch{at, number_at(header, sector_size_at), number_at(header, page_size_at),
+                        std::min<std::size_t>(number_at(header, pages_at), most_pages)};
+  const bool is_possible = stretch.page_size >= 512 && stretch.sector_size >= 32;
+  return is_possible ? std::optional(stretch) : std::nullopt;
+}
 
 std::optional<std::uint32_t> kept_counter(std::ifstream& file, const Stretch& stretch) {
   for (std::size_t i = 0; i < stretch.pages; ++i) {
-    const std::size_t at = stretch.first + i * (stretch.page_size + frame_size);
+    const std::size_t at = stretch.first_page() + i * (stretch.page_size + frame_size);
     const Bytes bytes = read_at(file, at, 4 + change_counter_at + 4);
     if (bytes.size() < 4 + change_counter_at + 4) return std::nullopt;
     if (number_at(bytes, 0) == 1) return number_at(bytes, 4 + change_counter_at);
@@ -72,14 +88,13 @@ std::optional<std::uint32_t> kept_counter(std::ifstream& file, const Stretch& st
 
 std::optional<Kept> kept_in(const std::string& journal) {
   std::ifstream file(journal, std::ios::binary);
-  const Bytes header = read_at(file, 0, journal_header_size);
-  if (header.size() < journal_header_size) return std::nullopt;
-  if (!std::equal(magic.begin(), magic.end(), header.begin())) return std::nullopt;
-  Kept kept{number_at(header, page_size_at), {}};
-  const std::size_t sector_size = number_at(header, sector_size_at);
-  if (kept.page_size < 512 || sector_size < 32) return std::nullopt;
-  const std::size_t pages = std::min<std::size_t>(number_at(header, pages_at), most_pages);
-  kept.change_counter = kept_counter(file, {sector_size, kept.page_size, pages});
+  std::optional<Stretch> stretch = stretch_at(file, 0);
+  if (!stretch) return std::nullopt;
+  Kept kept{static_cast<std::uint32_t>(stretch->page_size), {}};
+  while (stretch && !kept.change_counter) {
+    kept.change_counter = kept_counter(file, *stretch);
+    stretch = stretch_at(file, stretch->next());
+  }
   return kept;
 }
 

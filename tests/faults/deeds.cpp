@@ -9,6 +9,9 @@ namespace faults {
 
 namespace {
 
+constexpr const char* signer =
+    "2026-03-01 person \"B. Quill\" holds certificate \"A-1234\", kind \"mechanic\".\n";
+
 std::vector<Deed> deeds(const std::string& writer) {
   const std::vector<std::string> flight = {"say", "ZZ-KIT flew 0.3 h, 1 start, 1 landing"};
   return {
@@ -51,7 +54,7 @@ bool says_done(const Deed& deed, const Told& told) {
 std::vector<Prepared> prepared(const Clerk& clerk) {
   clerk.put_back({});
   require(clerk.type(new_book()), "new");
-  require(clerk.type({"read", "-"}, set_up_sheet()), "read");
+  require(clerk.type({"read", "-"}, set_up_sheet() + signer), "read");
   const Clerk::Files book = clerk.files();
   std::vector<Prepared> all;
   for (Deed& deed : deeds(writer_of(clerk))) {

@@ -49,7 +49,7 @@ struct Flips {
 
   Flips();
   store::Book open() const {
-    return store::Book::open(clerk.book(), store::Access::read,
+    return store::Book::open(clerk.book(), store::Access::prove,
                              {quantity::Instant(), clerk.folder() + "/state", {}, {}});
   }
   Content read() const;

@@ -46,6 +46,7 @@ class Forge {
     pen.commit();
     entries_ = book.entries({});
     record_ = book.record();
+    guards_ = guards();
   }
   ~Forge() { std::filesystem::remove_all(folder_); }
   Forge(const Forge&) = delete;
@@ -53,8 +54,8 @@ class Forge {
 
   const std::vector<Entry>& entries() const { return entries_; }
 
-  // Puts these in place of the record's lines, with all digests right, and the lists anew; what
-  // the signature refers to is made to fit if wished.
+  // Puts these in place of the record's lines, with all digests right, and the lists and guards
+  // anew; what the signature refers to is made to fit if wished.
   void put(std::vector<Entry> forged, bool follows) const {
     logbook::Digest previous{};
     std::string sql =
@@ -71,7 +72,7 @@ class Forge {
       sql += insert(entry, previous);
       previous = digest;
     }
-    run(sql + "COMMIT;");
+    run(sql + guards_ + "COMMIT;");
   }
   // Signed here, and nothing found.
   bool is_taken() const {
@@ -133,7 +134,25 @@ class Forge {
     sqlite3_close(handle);
   }
 
+  // What makes the guards again that were dropped.
+  std::string guards() const {
+    sqlite3* handle = nullptr;
+    sqlite3_open(path().c_str(), &handle);
+    sqlite3_stmt* statement = nullptr;
+    sqlite3_prepare_v2(handle,
+                       "SELECT group_concat(sql, ';') || ';' FROM sqlite_schema WHERE name IN "
+                       "('entry_is_never_removed', 'arrived_is_never_removed', "
+                       "'own_entry_follows_the_newest')",
+                       -1, &statement, nullptr);
+    BOOST_REQUIRE(sqlite3_step(statement) == SQLITE_ROW);
+    const std::string made = reinterpret_cast<const char*>(sqlite3_column_text(statement, 0));
+    sqlite3_finalize(statement);
+    sqlite3_close(handle);
+    return made;
+  }
+
   std::string folder_;
+  std::string guards_;
   std::vector<Entry> entries_;
   logbook::RecordId record_{};
 };
