@@ -1,5 +1,6 @@
 #include <fstream>
 #include <istream>
+#include <optional>
 #include <ostream>
 
 #include "command/commands.h"
@@ -16,11 +17,13 @@ bool is_sentence(const std::string& text) {
   return first != std::string::npos && text[first] != '#';
 }
 
-std::vector<Line> read_lines(std::istream& in, const std::string& name) {
+// Absent if a line holds a zero byte: then it is no text, whatever else it is.
+std::optional<std::vector<Line>> read_lines(std::istream& in, const std::string& name) {
   std::vector<Line> lines;
   std::string text;
   for (std::int64_t number = 1; std::getline(in, text); ++number) {
     if (!text.empty() && text.back() == '\r') text.pop_back();
+    if (text.find('\0') != text.npos) return std::nullopt;
     if (!is_sentence(text)) continue;
     lines.push_back({text, name + ", line " + std::to_string(number) + ": "});
   }
@@ -42,7 +45,13 @@ ExitCode run(const Typed& typed, World& world) {
       return cannot_read_or_write;
     }
     auto lines = read_lines(name == "-" ? *world.in : file, name == "-" ? "input" : name);
-    entering.lines.insert(entering.lines.end(), lines.begin(), lines.end());
+    if (!lines) {
+      tell(*world.err, text::visible_line(name) +
+                           " is no sheet of sentences: it holds bytes that "
+                           "are no text. Nothing was saved.\n");
+      return typed_wrongly;
+    }
+    entering.lines.insert(entering.lines.end(), lines->begin(), lines->end());
   }
   if (entering.lines.empty()) {
     *world.err << "There is no sentence in it, so nothing was saved.\n";

@@ -42,7 +42,8 @@ std::string objection_text(const reckon::Objection& objection);
 std::string question_text(const reckon::Question& question);
 
 // All misreadings of one line, each pointing at its words: the line again, marks below it, what was
-// read, what was wanted, the nearest known word. Ends with what to write instead.
+// read, what was wanted, the nearest known word. Ends with what to write instead. After twenty only
+// their number.
 std::string misreadings_text(std::string_view line,
                              const std::vector<logbook::Misreading>& misreadings);
 

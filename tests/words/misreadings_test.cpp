@@ -134,4 +134,14 @@ BOOST_AUTO_TEST_CASE(offsets_beyond_the_line_do_no_harm) {
   BOOST_TEST(words::misreadings_text("abc", {wrong}).ends_with("  abc\n     ^"));
 }
 
+// Thousands of faults in one line of junk would take minutes and tell nothing.
+BOOST_AUTO_TEST_CASE(after_twenty_only_their_number_is_told) {
+  std::vector<logbook::Misreading> many(23);
+  for (auto& wrong : many) wrong.fault = logbook::Fault::two_sentences;
+  const std::string told = words::misreadings_text("junk", many);
+  BOOST_TEST(told.ends_with("\nThe line has 3 more faults."));
+  many.resize(20);
+  BOOST_TEST(words::misreadings_text("junk", many).find("more fault") == std::string::npos);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
