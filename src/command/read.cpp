@@ -49,7 +49,7 @@ ExitCode run(const Typed& typed, World& world) {
       tell(*world.err, text::visible_line(name) +
                            " is no sheet of sentences: it holds bytes that "
                            "are no text. Nothing was saved.\n");
-      return typed_wrongly;
+      return refused;
     }
     entering.lines.insert(entering.lines.end(), lines->begin(), lines->end());
   }
