@@ -11,19 +11,16 @@ bool has_table(Database& database) {
 
 }  // namespace
 
-void make_proofs(Database& database) {
-  if (has_table(database)) return;
-  database.run(
-      "CREATE TABLE proof (entry INTEGER PRIMARY KEY REFERENCES arrived, "
-      "key TEXT NOT NULL CHECK (length(key) = 64)) STRICT");
+bool is_proved(Database& database, std::int64_t place) {
+  return database.number("SELECT 1 FROM proof WHERE entry = ?", place) == 1;
 }
 
 void put_proof(Database& database, std::int64_t place, const logbook::PublicKey& key) {
-  database.execute("INSERT OR IGNORE INTO proof VALUES (?, ?)", place, key.text);
+  database.execute("INSERT INTO proof VALUES (?, ?)", place, key.text);
 }
 
-std::map<std::int64_t, std::string> proofs_in(Database& database) {
-  std::map<std::int64_t, std::string> proofs;
+Proofs proofs_in(Database& database) {
+  Proofs proofs;
   if (!has_table(database)) return proofs;
   Statement found = database.statement("SELECT entry, key FROM proof");
   while (found.next()) proofs.emplace(found.number(0), found.text(1));

@@ -12,12 +12,12 @@
 
 namespace store {
 
-// Makes the list where there is none yet.
-void make_proofs(Database& database);
+bool is_proved(Database& database, std::int64_t place);
 void put_proof(Database& database, std::int64_t place, const logbook::PublicKey& key);
 // Tells the signed entries among these with which key they were proved.
 void tell_proofs(Database& database, std::vector<logbook::Entry>& entries);
-// By place among the arrivals.
-std::map<std::int64_t, std::string> proofs_in(Database& database);
+// The key that proved it, by place among the arrivals.
+using Proofs = std::map<std::int64_t, std::string>;
+Proofs proofs_in(Database& database);
 
 }  // namespace store

@@ -1,7 +1,6 @@
 #include "store/signature_check.h"
 
 #include "sentence/frame.h"
-#include "store/proofs.h"
 
 namespace store {
 namespace {
@@ -66,19 +65,16 @@ void SignatureCheck::check_signed_words(const Stored& stored,
   }
 }
 
-void SignatureCheck::run(Database& database, const logbook::RecordId& record,
-                         std::vector<Finding>& findings) const {
+Proofs SignatureCheck::run(const logbook::RecordId& record, std::vector<Finding>& findings) const {
   findings.insert(findings.end(), found_.begin(), found_.end());
-  std::map<std::int64_t, std::string> wanted;
+  Proofs proved;
   for (const Signed& one : with_key_) {
     const auto key = verify(one, record, findings);
-    if (key && one.place) wanted.emplace(*one.place, key->text);
+    if (key && one.place) proved.emplace(*one.place, key->text);
     check_signed_words(one.stored, findings);
   }
   for (const Stored& one : on_paper_) check_signed_words(one, findings);
-  if (wanted != proofs_in(database)) {
-    findings.push_back({"derived", {}, "the list of proved signatures"});
-  }
+  return proved;
 }
 
 }  // namespace store

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "store/finding.h"
+#include "store/proofs.h"
 #include "store/rows.h"
 #include "store/signatures.h"
 
@@ -21,9 +22,8 @@ class SignatureCheck {
  public:
   // place: where it arrived, if that is on record.
   void take(const Stored& stored, const logbook::Entry& entry, std::optional<std::int64_t> place);
-  // Verifies everything; also what the list of proofs should hold, against what it holds.
-  void run(Database& database, const logbook::RecordId& record,
-           std::vector<Finding>& findings) const;
+  // Verifies everything, and gives what the list of proofs should hold.
+  Proofs run(const logbook::RecordId& record, std::vector<Finding>& findings) const;
 
  private:
   struct Signed {

@@ -59,7 +59,7 @@ void prove_about(Database& database, const logbook::RecordId& record,
   for (const Placed& one : all) add_keys(one.entry, keys);
   for (const Placed& one : all) {
     const logbook::Signed* const signed_ = signed_with_key(one.entry.said);
-    if (signed_ == nullptr || signed_->by != name) continue;
+    if (signed_ == nullptr || signed_->by != name || is_proved(database, one.place)) continue;
     const auto prover = prover_of(one.stored, record, keys[name]);
     if (prover) put_proof(database, one.place, *prover);
   }
@@ -103,7 +103,6 @@ void prove_after(Database& database, const logbook::RecordId& record, const logb
   const logbook::Signed* const signed_ = signed_with_key(entry.said);
   const logbook::PersonHolds* const person = person_in(entry);
   if (signed_ == nullptr && (person == nullptr || person->keys.empty())) return;
-  make_proofs(database);
   prove_about(database, record, signed_ != nullptr ? signed_->by : person->name);
 }
 

@@ -1,7 +1,6 @@
 // What was done to a book behind our back is found, and the entry named. The triggers are dropped
 // first and put back afterwards, as someone would who means it.
 #include <boost/test/unit_test.hpp>
-#include <set>
 
 #include "sentence/frame.h"
 #include "store/desk.h"
@@ -27,8 +26,7 @@ struct Checked {
     desk::write(book, desk::struck(writer, 2));
     desk::write(book, desk::flew(72));
   }
-  // What is found after the deed, as "chain 3", each once; "whole" if nothing is. The guards are
-  // put back.
+  // What is found after the deed; the guards are put back.
   std::string after(const std::string& deed) const {
     const auto path = folder.path("the.book");
     const auto guards =
@@ -38,17 +36,7 @@ struct Checked {
     BOOST_REQUIRE(desk::run_sql(path, without_guards + deed + "; " + guards) == "");
     return found();
   }
-  std::string found() const {
-    const auto book = desk::open(folder, "the.book", store::Access::prove);
-    std::set<std::string> found;
-    for (const auto& finding : book.check()) {
-      found.insert(finding.what +
-                   (finding.entry ? " " + std::to_string(finding.entry->number) : ""));
-    }
-    std::string words;
-    for (const auto& one : found) words += (words.empty() ? "" : ", ") + one;
-    return words.empty() ? "whole" : words;
-  }
+  std::string found() const { return desk::found_in(folder, "the.book"); }
   Folder folder;
   std::string writer;
 };

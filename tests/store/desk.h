@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
+#include <set>
 #include <string>
 
 #include "store/book.h"
@@ -112,6 +113,17 @@ inline std::string ask_sql(const std::string& path, const std::string& sql) {
   sqlite3_finalize(statement);
   sqlite3_close(handle);
   return words;
+}
+
+// What check finds in the book, as "chain 3", each once; "whole" if nothing is.
+inline std::string found_in(const Folder& folder, const std::string& name) {
+  std::set<std::string> found;
+  for (const auto& one : open(folder, name, store::Access::prove).check()) {
+    found.insert(one.what + (one.entry ? " " + std::to_string(one.entry->number) : ""));
+  }
+  std::string words;
+  for (const std::string& one : found) words += (words.empty() ? "" : ", ") + one;
+  return words.empty() ? "whole" : words;
 }
 
 // What a shell command prints.
