@@ -6,6 +6,7 @@
 #include <new>
 #include <sstream>
 #include <stdexcept>
+#include <utility>
 
 #include "command/command_line.h"
 #include "command/the_book.h"
@@ -85,16 +86,19 @@ Clerk::Clerk() {
 Clerk::~Clerk() { tree::remove_all(folder_); }
 
 Told Clerk::type(const std::vector<std::string>& words, const std::string& input) const {
-  command::World world = world_of(*this);
-  std::istringstream in(input);
   std::ostringstream out;
   std::ostringstream err;
-  world.in = &in;
-  world.out = &out;
-  world.err = &err;
-  const int code =
-      with_trouble_told([&] { return static_cast<int>(command::run(words, world)); }, err);
-  return {code, out.str(), err.str()};
+  const auto act = [&] {
+    command::World world = world_of(*this);
+    std::istringstream in(input);
+    world.in = &in;
+    world.out = &out;
+    world.err = &err;
+    return static_cast<int>(command::run(words, world));
+  };
+  const int code = with_trouble_told(act, err);
+  // Moved out, so that nothing outside of the act asks for memory.
+  return {code, std::move(out).str(), std::move(err).str()};
 }
 
 Clerk::Files Clerk::files() const {
