@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "reckon/entry_named.h"
 #include "sentence/frame.h"
 #include "text/pieces.h"
 #include "words/words.h"
@@ -23,23 +24,27 @@ NamedEntry named(const Entry& entry) {
   return {&entry, {sentence::short_writer(entry.id.writer), entry.id.number}, {}};
 }
 
-// The standing correction that names this entry, if there is one.
+// Whether the other entry corrects or strikes this one. The sentence inside a correction may name
+// entries as well, so that its frame refers to more than it corrects.
+template <class Amendment>
+bool amends(const Entry& other, const Entry& entry) {
+  const auto* amendment = other.said ? std::get_if<Amendment>(&other.said->fact) : nullptr;
+  const auto& refers = other.frame.refers;
+  return amendment != nullptr && reckon::is_named(amendment->entry, entry.id) &&
+         std::find(refers.begin(), refers.end(), entry.id) != refers.end();
+}
+
+// The newest correction that names this entry, if there is one.
 const Entry* correction_of(const std::vector<Entry>& entries, const Entry& entry) {
-  const Entry* newest = nullptr;
-  for (const Entry& other : entries) {
-    if (!other.said || !std::holds_alternative<logbook::Corrected>(other.said->fact)) continue;
-    const auto& refers = other.frame.refers;
-    if (std::find(refers.begin(), refers.end(), entry.id) != refers.end()) newest = &other;
-  }
-  return newest;
+  const auto newest = std::find_if(entries.rbegin(), entries.rend(), [&](const Entry& other) {
+    return amends<logbook::Corrected>(other, entry);
+  });
+  return newest == entries.rend() ? nullptr : &*newest;
 }
 
 bool is_struck(const std::vector<Entry>& entries, const Entry& entry) {
   return std::any_of(entries.begin(), entries.end(), [&](const Entry& other) {
-    const auto& refers = other.frame.refers;
-    return other.said && std::holds_alternative<logbook::Struck>(other.said->fact) &&
-           std::find(refers.begin(), refers.end(), entry.id) != refers.end() &&
-           !is_struck(entries, other);
+    return amends<logbook::Struck>(other, entry) && !is_struck(entries, other);
   });
 }
 

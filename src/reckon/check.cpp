@@ -35,7 +35,7 @@ void check_against_entries(const Said& said, const Standing& standing,
   if (in_place_of == nullptr) {
     check_signing(said, standing, objections);
   } else {
-    check_corrected_signature(said, *in_place_of, objections);
+    check_corrected_signing(said, *in_place_of, objections);
   }
 }
 

@@ -5,6 +5,7 @@
 
 #include "reckon/entry_named.h"
 #include "reckon/keyholders.h"
+#include "reckon/look_alike.h"
 #include "reckon/signing.h"
 
 namespace reckon {
@@ -125,6 +126,42 @@ void check_person(const logbook::PersonHolds& person, const Standing& standing,
   }
 }
 
+// What a signature hangs on: another wording would count backwards, for what was signed before.
+bool says_who_signs(const logbook::Fact& fact) {
+  const auto* person = std::get_if<logbook::PersonHolds>(&fact);
+  return (person != nullptr && !person->keys.empty()) ||
+         std::holds_alternative<logbook::Signed>(fact) ||
+         std::holds_alternative<logbook::KeyEnds>(fact) ||
+         std::holds_alternative<logbook::PersonEnds>(fact);
+}
+
+void check_person_end(const logbook::PersonEnds& end, const Standing& standing,
+                      Objections& objections) {
+  std::vector<std::string> people;
+  for (const StandingFact& fact : standing.facts) {
+    const auto* person = std::get_if<logbook::PersonHolds>(&fact.said->fact);
+    if (person == nullptr) continue;
+    if (person->name == end.name) return;
+    people.push_back(person->name.text);
+  }
+  objections.push_back(with_name(CheckKind::no_such_thing, "name", end.name.text));
+  for (std::string& near : nearest_three(end.name.text, people)) {
+    objections.back().names.push_back(std::move(near));
+  }
+}
+
+// A book holds one record.
+void check_record_name(const logbook::CountsWork& rule, const Standing& standing,
+                       Objections& objections) {
+  for (const StandingFact& fact : standing.facts) {
+    const auto* begins = std::get_if<logbook::RecordBegins>(&fact.said->fact);
+    if (begins == nullptr || begins->name == rule.record) continue;
+    objections.push_back(with_name(CheckKind::no_such_thing, "record", rule.record.text));
+    objections.back().names.push_back(begins->name.text);
+    return;
+  }
+}
+
 void check_key_end(const logbook::KeyEnds& end, const Standing& standing, Objections& objections) {
   const Keyholders holders = holders_now(standing.facts, standing.knowledge);
   for (const Holding& holding : holders.holdings()) {
@@ -141,7 +178,9 @@ void check_key_end(const logbook::KeyEnds& end, const Standing& standing, Object
 bool is_about_signing(const logbook::Fact& fact) {
   return std::holds_alternative<logbook::Signed>(fact) ||
          std::holds_alternative<logbook::PersonHolds>(fact) ||
-         std::holds_alternative<logbook::KeyEnds>(fact);
+         std::holds_alternative<logbook::PersonEnds>(fact) ||
+         std::holds_alternative<logbook::KeyEnds>(fact) ||
+         std::holds_alternative<logbook::CountsWork>(fact);
 }
 
 void check_signing(const logbook::Said& said, const Standing& standing, Objections& objections) {
@@ -151,17 +190,17 @@ void check_signing(const logbook::Said& said, const Standing& standing, Objectio
     check_person(*person, standing, objections);
   } else if (const auto* end = std::get_if<logbook::KeyEnds>(&said.fact)) {
     check_key_end(*end, standing, objections);
+  } else if (const auto* leaves = std::get_if<logbook::PersonEnds>(&said.fact)) {
+    check_person_end(*leaves, standing, objections);
+  } else if (const auto* rule = std::get_if<logbook::CountsWork>(&said.fact)) {
+    check_record_name(*rule, standing, objections);
   }
 }
 
-void check_corrected_signature(const logbook::Said& instead, const StandingFact& old,
-                               Objections& objections) {
-  const auto is_with_key = [](const logbook::Said& said) {
-    const auto* signed_ = std::get_if<logbook::Signed>(&said.fact);
-    return signed_ != nullptr && signed_->how == logbook::SignedHow::with_key;
-  };
-  if (!is_with_key(instead) && !is_with_key(*old.said)) return;
-  objections.push_back(with_entries(CheckKind::signature_corrected, {old.chain.back()}));
+void check_corrected_signing(const logbook::Said& instead, const StandingFact& old,
+                             Objections& objections) {
+  if (!says_who_signs(instead.fact) && !says_who_signs(old.said->fact)) return;
+  objections.push_back(with_entries(CheckKind::signing_corrected, {old.chain.back()}));
 }
 
 }  // namespace reckon

@@ -10,8 +10,8 @@ namespace reckon {
 bool is_about_signing(const logbook::Fact& fact);
 // A signature with a key is made by its own command, never said: signature_needs_key.
 void check_signing(const logbook::Said& said, const Standing& standing, Objections& objections);
-// A correction of a signature has no signature itself.
-void check_corrected_signature(const logbook::Said& instead, const StandingFact& old,
-                               Objections& objections);
+// Signatures, keys and ends are struck and said anew, never corrected.
+void check_corrected_signing(const logbook::Said& instead, const StandingFact& old,
+                             Objections& objections);
 
 }  // namespace reckon

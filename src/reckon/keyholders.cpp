@@ -12,10 +12,9 @@ const Kind* as(const StandingFact& fact) {
 }
 
 Holding holding_of(const StandingFact& fact, const logbook::PersonHolds& person) {
-  Holding holding{person.name, person.certificate, person.kind, fact.said->day, fact.root, {}, {}};
-  for (const logbook::PublicKey& key : person.keys) {
-    holding.keys.push_back({key, fact.said->day, fact.root, {}});
-  }
+  Holding holding{person.name, person.certificate, person.kind, fact.said->day,
+                  fact.root,   fact.chain.back(),  {},          {}};
+  for (const logbook::PublicKey& key : person.keys) holding.keys.push_back({key, {}});
   return holding;
 }
 
@@ -66,7 +65,7 @@ Unsigned Keyholders::judge_holding(const Signing& signing, const Holding& holdin
   const logbook::Signed& fact = *signing.fact;
   const bool is_meant = holding.name == fact.by && fact.certificate == holding.certificate &&
                         fact.kind == holding.kind && holding.since <= signing.day &&
-                        knowledge_.knew(signing.entry, holding.entry);
+                        knowledge_.knew(signing.entry, holding.newest);
   if (!is_meant) return Unsigned::not_on_record;
   const auto key = std::find_if(holding.keys.begin(), holding.keys.end(), [&](const KeyHeld& held) {
     return signing.proved_with == std::optional(held.key);

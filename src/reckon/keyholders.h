@@ -19,8 +19,6 @@ struct Ended {
 };
 struct KeyHeld {
   logbook::PublicKey key;
-  quantity::Day since;
-  logbook::EntryId entry;
   std::optional<Ended> ended;
 };
 // One sentence: a person holds a certificate, maybe with keys.
@@ -29,7 +27,8 @@ struct Holding {
   std::string certificate;
   std::optional<std::string> kind;
   quantity::Day since;
-  logbook::EntryId entry;
+  logbook::EntryId entry;   // that first said it
+  logbook::EntryId newest;  // in its newest words: what was signed before knew other ones
   std::vector<KeyHeld> keys;
   std::optional<Ended> ended;  // with the person
 };

@@ -58,7 +58,7 @@ enum class CheckKind {
   already_struck,       // a correction or strike of what is struck
   referred_to,          // a strike of what other entries rest on: they are in entries
   signature_needs_key,  // said, not made with a key
-  signature_corrected,
+  signing_corrected,
   signed_older_entry,
   nothing_to_sign,  // a strike or another signature
   no_range,

@@ -137,7 +137,7 @@ void put_signatures(const Keyholders& holders, const std::vector<Saying>& saying
   const FactsByEntry by_entry = signed_facts(sayings, facts);
   for (const Saying& saying : sayings) {
     const quantity::Day day = saying.fact->said->day;
-    const Signing signing{saying.fact->root, day, saying.signed_,
+    const Signing signing{saying.entry->id, day, saying.signed_,
                           prover(*saying.fact, *saying.entry)};
     put_on(saying, {saying.entry->id, saying.signed_, day, holders.judge(signing)}, by_entry);
   }
@@ -153,6 +153,7 @@ void put_signatures(const Keyholders& holders, const std::vector<Saying>& saying
 
 bool is_work_that_resets(const logbook::Fact& fact) {
   return std::holds_alternative<logbook::Done>(fact) ||
+         std::holds_alternative<logbook::NextDue>(fact) ||
          std::holds_alternative<logbook::Overhauled>(fact);
 }
 

@@ -114,7 +114,9 @@ std::vector<logbook::EntryId> uncounted_dones(const Standing& standing, const lo
   std::vector<logbook::EntryId> entries;
   for (const StandingFact& fact : standing.facts) {
     const auto* done = std::get_if<logbook::Done>(&fact.said->fact);
-    const bool is_meant = done != nullptr && is_about(*done, task, thing);
+    const auto* next_due = std::get_if<logbook::NextDue>(&fact.said->fact);
+    const bool is_meant = (done != nullptr && is_about(*done, task, thing)) ||
+                          (next_due != nullptr && is_about(*next_due, task, thing));
     if (is_meant && !fact.is_counted) entries.push_back(fact.chain.back());
   }
   return entries;

@@ -51,7 +51,7 @@ template <class Kind>
 std::optional<logbook::Thing> subject_in(const Kind& fact) {
   if constexpr (is_any_of<Kind, logbook::Fitted, logbook::Removed>()) {
     return fact.host;
-  } else if constexpr (is_any_of<Kind, logbook::Done, logbook::Overhauled>()) {
+  } else if constexpr (is_any_of<Kind, logbook::Done, logbook::NextDue, logbook::Overhauled>()) {
     return fact.thing;
   } else if constexpr (std::is_same_v<Kind, logbook::EngineEvent>) {
     return logbook::Thing(fact.engine_thing);

@@ -21,7 +21,8 @@ struct WorkStated {
 // Empty for a fact that counts, and for one that holds from the start of its day.
 std::optional<WorkStated> work_in(const logbook::Fact& fact);
 
-// What the work is about: its aircraft, or the thing that lies somewhere on one.
+// What the work is about, or what its sheet is: its aircraft, or the thing that lies somewhere on
+// one.
 logbook::Thing subject_of_work(const logbook::Fact& fact);
 
 }  // namespace reckon

@@ -29,6 +29,10 @@ std::string work_text(const StandingFact& fact) {
     return fill("{} done on {} ({})",
                 {written_task(done->class_, done->name), thing_name(done->thing), entry});
   }
+  if (const auto* next = std::get_if<logbook::NextDue>(&fact.said->fact)) {
+    return fill("the stated due point of {} on {} ({})",
+                {written_task(next->class_, next->name), thing_name(next->thing), entry});
+  }
   if (const auto* overhauled = std::get_if<logbook::Overhauled>(&fact.said->fact)) {
     return fill("overhaul of {} ({})", {thing_name(overhauled->thing), entry});
   }
