@@ -18,4 +18,14 @@ bool operator==(const InnerSaid& a, const InnerSaid& b) {
   return *a == *b;
 }
 
+Fact::Fact() = default;
+Fact::Fact(const Fact& other) = default;
+Fact::Fact(Fact&& other) noexcept = default;
+Fact& Fact::operator=(const Fact& other) = default;
+Fact& Fact::operator=(Fact&& other) noexcept = default;
+Fact::~Fact() = default;
+bool operator==(const Fact& a, const Fact& b) {
+  return static_cast<const AnyFact&>(a) == static_cast<const AnyFact&>(b);
+}
+
 }  // namespace logbook

@@ -49,16 +49,31 @@ struct Struck {
   bool operator==(const Struck&) const = default;
 };
 
-using Fact = std::variant<RecordBegins, CountsWork, BaseJoins,                        //
-                          PersonHolds, PersonEnds, KeyEnds,                           //
-                          AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,      //
-                          CountsHours, MeterChanged, MeterLost,                       //
-                          CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,  //
-                          TemperatureLimit, ChartRow, StartLimit, StartCheck,         //
-                          ExceedanceLimit, TrendSettings, Plan, Reviewed,             //
-                          Flew, Ran, Tried, Unaccounted,                              //
-                          Started, Reading, Exceeded, LookedInto, EngineEvent,        //
-                          Done, Fitted, Removed, Overhauled, Signed, Corrected, Struck>;
+using AnyFact = std::variant<RecordBegins, CountsWork, BaseJoins,                        //
+                             PersonHolds, PersonEnds, KeyEnds,                           //
+                             AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,      //
+                             CountsHours, MeterChanged, MeterLost,                       //
+                             CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,  //
+                             TemperatureLimit, ChartRow, StartLimit, StartCheck,         //
+                             ExceedanceLimit, TrendSettings, Plan, Reviewed,             //
+                             Flew, Ran, Tried, Unaccounted,                              //
+                             Started, Reading, Exceeded, LookedInto, EngineEvent,        //
+                             Done, Fitted, Removed, Overhauled, Signed, Corrected, Struck>;
+
+// One fact. What copies, compares and destroys it stands in the source and is compiled once: it is
+// a table of all kinds for each, and nearly every source file holds facts.
+class Fact : public AnyFact {
+ public:
+  using AnyFact::AnyFact;
+  using AnyFact::operator=;
+  Fact();
+  Fact(const Fact& other);
+  Fact(Fact&& other) noexcept;
+  Fact& operator=(const Fact& other);
+  Fact& operator=(Fact&& other) noexcept;
+  ~Fact();
+  friend bool operator==(const Fact& a, const Fact& b);
+};
 
 // although "2.3 h are missing before this flight" because "ferry by the seller".
 struct AcceptedDoubt {

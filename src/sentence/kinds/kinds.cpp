@@ -6,7 +6,7 @@
 namespace sentence {
 namespace {
 
-constexpr std::array<const Kind*, std::variant_size_v<logbook::Fact>> kinds = {
+constexpr std::array<const Kind*, std::variant_size_v<logbook::AnyFact>> kinds = {
     &declarations::record_begins,
     &declarations::counts_work,
     &declarations::base_joins,
