@@ -6,6 +6,7 @@
 
 #include "document/render.h"
 #include "reckon/aboard.h"
+#include "reckon/waiting.h"
 #include "reckon/work.h"
 #include "store/book.h"
 #include "words/signings.h"
@@ -67,14 +68,22 @@ bool are_all_heard(const std::vector<Entry>& entries, const logbook::WriterId& o
                                      [&](const auto& base) { return base.second >= *last_flight; });
 }
 
-// Work that the record counts only once it is signed, with why it does not count.
-void add_unsigned_work(const BookView& view, const std::optional<logbook::Aircraft>& only,
+// Whether the work was done on this aircraft, or to what is on it now; on another thing, to itself.
+bool is_work_on(const BookView& view, const logbook::Fact& work, const logbook::Thing& thing) {
+  const logbook::Thing subject = reckon::subject_of_work(work);
+  if (subject == thing) return true;
+  const auto aircraft = reckon::aircraft_at(view.histories(), subject, view.histories().now());
+  return aircraft && logbook::Thing(*aircraft) == thing;
+}
+
+// Work that would change an answer if it were signed as the record asks, with why it does not
+// count.
+void add_unsigned_work(const BookView& view, const std::optional<logbook::Thing>& only,
                        report::Sheet& head) {
   for (const reckon::StandingFact& fact : view.standing.facts) {
-    if (fact.is_counted) continue;
-    const logbook::Thing thing = reckon::subject_of_work(fact.said->fact);
-    const auto aircraft = reckon::aircraft_at(view.histories(), thing, view.histories().now());
-    if (!only || aircraft == only) head.left_out.push_back(words::not_counted_text(fact));
+    if (fact.is_counted || (only && !is_work_on(view, fact.said->fact, *only))) continue;
+    if (!reckon::waits(fact, view.histories(), view.standing)) continue;
+    head.left_out.push_back(words::not_counted_text(fact));
   }
 }
 
@@ -101,7 +110,7 @@ report::Sheet BookView::sheet_with_gaps(const std::optional<logbook::Aircraft>& 
   return head;
 }
 
-report::Sheet BookView::sheet_with_work(const std::optional<logbook::Aircraft>& only) const {
+report::Sheet BookView::sheet_with_work(const std::optional<logbook::Thing>& only) const {
   report::Sheet head = sheet();
   add_unsigned_work(*this, only, head);
   return head;

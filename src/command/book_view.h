@@ -41,8 +41,9 @@ struct BookView {
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
   report::Sheet sheet() const;
-  // With the work of one aircraft, or of all, that counts only once it is signed.
-  report::Sheet sheet_with_work(const std::optional<logbook::Aircraft>& only) const;
+  // With the work on one thing (an aircraft: also on what is aboard), or on all, that would change
+  // an answer if it were signed as the record asks.
+  report::Sheet sheet_with_work(const std::optional<logbook::Thing>& only) const;
   // Further with hours that were accepted as missing.
   report::Sheet sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const;
   // The same with the notice about copies, for the answers that are looked at every day.

@@ -75,7 +75,7 @@ struct Item {
   std::optional<logbook::EntryId> last_done;
   std::optional<Day> last_done_day;
   std::optional<SignState> last_done_signed;  // absent where nobody signs
-  // Work on it that the record counts only once it is signed.
+  // Work that would move it, if it were signed as the record asks.
   std::vector<logbook::EntryId> not_counted;
   std::optional<Day> expected;  // by forecast: the day on which it is reached; over: absent
   Lack lack = Lack::nothing;    // not known: of the side that governs, or of the item

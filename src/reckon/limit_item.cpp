@@ -6,6 +6,7 @@
 #include "reckon/limit_side.h"
 #include "reckon/settle.h"
 #include "reckon/subject_text.h"
+#include "reckon/waiting.h"
 
 namespace reckon {
 namespace {
@@ -49,19 +50,6 @@ void add_basis_entry(const View& view, const logbook::Thing& thing, Item& item) 
   if (const auto stay = view.histories.stay_now(thing)) item.because.push_back(stay->fitted);
 }
 
-// Overhauls that would start it anew if they were signed.
-void add_uncounted(const View& view, const logbook::Thing& thing, Item& item) {
-  const bool counts_from_overhaul =
-      std::any_of(item.sides.begin(), item.sides.end(),
-                  [](const Side& side) { return side.since == logbook::Basis::overhaul; });
-  if (!counts_from_overhaul) return;
-  for (const StandingFact& fact : view.standing.facts) {
-    const auto* overhauled = std::get_if<logbook::Overhauled>(&fact.said->fact);
-    if (overhauled == nullptr || overhauled->thing != thing || fact.is_counted) continue;
-    item.not_counted.push_back(fact.chain.back());
-  }
-}
-
 void leave_open(Item& item, Lack lack) {
   for (Side& side : item.sides) set_lack(side, lack);
   item.state = State::not_known;
@@ -87,7 +75,7 @@ Item limit_item(const View& view, const logbook::Thing& thing, const LimitInForc
     settle(item);
   }
   add_basis_entry(view, thing, item);
-  add_uncounted(view, thing, item);
+  item.not_counted = waiting_for(view, item);
   return item;
 }
 

@@ -109,19 +109,6 @@ std::vector<TaskEvent> task_events(const View& view, const logbook::Task& task,
   return events;
 }
 
-std::vector<logbook::EntryId> uncounted_dones(const Standing& standing, const logbook::Task& task,
-                                              const logbook::Thing& thing) {
-  std::vector<logbook::EntryId> entries;
-  for (const StandingFact& fact : standing.facts) {
-    const auto* done = std::get_if<logbook::Done>(&fact.said->fact);
-    const auto* next_due = std::get_if<logbook::NextDue>(&fact.said->fact);
-    const bool is_meant = (done != nullptr && is_about(*done, task, thing)) ||
-                          (next_due != nullptr && is_about(*next_due, task, thing));
-    if (is_meant && !fact.is_counted) entries.push_back(fact.chain.back());
-  }
-  return entries;
-}
-
 std::optional<Figure> place_of_done(const View& view, const logbook::Thing& thing,
                                     const Clock& clock, const TaskEvent& event) {
   std::optional<Figure> place = place_on_clock(view.histories, thing, clock, event.mark);

@@ -20,9 +20,6 @@ struct TaskEvent {
 // In the order of the history; a done may precede the task's declaration.
 std::vector<TaskEvent> task_events(const View& view, const logbook::Task& task,
                                    const logbook::Thing& thing);
-// What was done and does not count, because the record counts work only once it is signed.
-std::vector<logbook::EntryId> uncounted_dones(const Standing& standing, const logbook::Task& task,
-                                              const logbook::Thing& thing);
 
 // Where the thing stood on its own clock when the task was done. A stated total that never agreed
 // with the flights counts if it makes the task fall due earlier; before the thing came on record

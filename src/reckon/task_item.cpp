@@ -7,6 +7,7 @@
 #include "reckon/settle.h"
 #include "reckon/subject_text.h"
 #include "reckon/task_side.h"
+#include "reckon/waiting.h"
 
 namespace reckon {
 namespace {
@@ -70,7 +71,7 @@ std::optional<Item> task_item(const View& view, const TaskInForce& rule,
     count_every(course, item);
   }
   note_events(view, events, item);
-  item.not_counted = uncounted_dones(view.standing, *rule.task, thing);
+  item.not_counted = waiting_for(view, item);
   settle_or_leave_open(item);
   return item;
 }

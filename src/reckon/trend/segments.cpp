@@ -57,7 +57,9 @@ std::vector<Event> events_of(const Histories& histories, const Standing& standin
   }
   for (const StandingFact& fact : standing.facts) {
     const auto done = done_to(*fact.said, engine);
-    if (done) events.push_back({histories.mark_of(fact.root), *done, fact.root, {}});
+    // An overhaul that does not count begins nothing anew: a loss before it is still told.
+    if (done && fact.is_counted)
+      events.push_back({histories.mark_of(fact.root), *done, fact.root, {}});
   }
   for (Event& event : events) {
     const Figure hours = histories.total(engine, service_clock, event.mark).figure;
