@@ -13,14 +13,17 @@ const Kind* as(const StandingFact& fact) {
 
 Holding holding_of(const StandingFact& fact, const logbook::PersonHolds& person) {
   Holding holding{person.name, person.certificate, person.kind, fact.said->day,
-                  fact.root,   fact.chain.back(),  {},          {}};
-  for (const logbook::PublicKey& key : person.keys) holding.keys.push_back({key, {}});
+                  fact.root,   fact.chain.back(),  {},          {},
+                  {}};
+  for (const logbook::PublicKey& key : person.keys) holding.keys.push_back({key, {}, {}});
   return holding;
 }
 
-// The earlier of two ends.
-void end_by(std::optional<Ended>& ended, const StandingFact& end) {
-  if (!ended || end.said->day < ended->day) ended = Ended{end.said->day, end.root};
+// Shown is the earliest end; each of them is held against what was signed.
+template <class Held>
+void end_by(Held& held, const StandingFact& end) {
+  held.ends.push_back({end.said->day, end.root});
+  if (!held.ended || end.said->day < held.ended->day) held.ended = held.ends.back();
 }
 
 }  // namespace
@@ -41,11 +44,11 @@ Keyholders::Keyholders(const std::vector<StandingFact>& facts,
       const bool is_again =
           knowledge.knew(holding.entry, end.root) && end.said->day <= holding.since;
       if (person != nullptr && person->name == holding.name && !is_again) {
-        end_by(holding.ended, end);
+        end_by(holding, end);
       }
       // An ended key never signs again, in whoever's sentence it stands.
       for (KeyHeld& held : holding.keys) {
-        if (key != nullptr && key->key == held.key) end_by(held.ended, end);
+        if (key != nullptr && key->key == held.key) end_by(held, end);
       }
     }
   }
@@ -61,6 +64,11 @@ bool Keyholders::is_after(const Signing& signing, const Ended& end) const {
   return signing.day == end.day && !knowledge_.knew(end.entry, signing.entry);
 }
 
+bool Keyholders::is_after_one(const Signing& signing, const std::vector<Ended>& ends) const {
+  return std::any_of(ends.begin(), ends.end(),
+                     [&](const Ended& end) { return is_after(signing, end); });
+}
+
 Unsigned Keyholders::judge_holding(const Signing& signing, const Holding& holding) const {
   const logbook::Signed& fact = *signing.fact;
   const bool is_meant = holding.name == fact.by && fact.certificate == holding.certificate &&
@@ -71,8 +79,8 @@ Unsigned Keyholders::judge_holding(const Signing& signing, const Holding& holdin
     return signing.proved_with == std::optional(held.key);
   });
   if (key == holding.keys.end()) return Unsigned::not_on_record;
-  if (key->ended && is_after(signing, *key->ended)) return Unsigned::key_ended;
-  if (holding.ended && is_after(signing, *holding.ended)) return Unsigned::person_ended;
+  if (is_after_one(signing, key->ends)) return Unsigned::key_ended;
+  if (is_after_one(signing, holding.ends)) return Unsigned::person_ended;
   return Unsigned::nothing;
 }
 
@@ -84,7 +92,7 @@ Unsigned Keyholders::judge(const Signing& signing) const {
     for (const Holding& holding : holdings_) {
       if (holding.name != signing.fact->by) continue;
       is_on_record = true;
-      if (!holding.ended || !is_after(signing, *holding.ended)) is_ended = false;
+      if (!is_after_one(signing, holding.ends)) is_ended = false;
     }
     return is_on_record && is_ended ? Unsigned::person_ended : Unsigned::nothing;
   }

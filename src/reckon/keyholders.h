@@ -19,7 +19,8 @@ struct Ended {
 };
 struct KeyHeld {
   logbook::PublicKey key;
-  std::optional<Ended> ended;
+  std::optional<Ended> ended;  // by the earliest of its ends
+  std::vector<Ended> ends;     // all: two bases may each say one
 };
 // One sentence: a person holds a certificate, maybe with keys.
 struct Holding {
@@ -30,7 +31,8 @@ struct Holding {
   logbook::EntryId entry;   // that first said it
   logbook::EntryId newest;  // in its newest words: what was signed before knew other ones
   std::vector<KeyHeld> keys;
-  std::optional<Ended> ended;  // with the person
+  std::optional<Ended> ended;  // with the person, by the earliest of its ends
+  std::vector<Ended> ends;
 };
 
 // What a signature says of itself.
@@ -58,6 +60,7 @@ class Keyholders {
   // Whether the end stands against what was written: it knew of it, or its day is later; on the
   // day of the end itself what the end's writer had seen is older.
   bool is_after(const Signing& signing, const Ended& end) const;
+  bool is_after_one(const Signing& signing, const std::vector<Ended>& ends) const;
 
   const Knowledge& knowledge_;
   std::vector<Holding> holdings_;

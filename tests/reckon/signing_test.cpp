@@ -169,6 +169,30 @@ BOOST_AUTO_TEST_CASE(a_base_that_had_not_heard_of_the_end_is_judged_by_days) {
   BOOST_CHECK(why_not() == Unsigned::key_ended);  // it had heard
 }
 
+// Two bases each say an end: the earlier day is that of an end which the signing base did not know.
+BOOST_AUTO_TEST_CASE(each_of_several_ends_stands_against_what_was_signed) {
+  const auto done = book.say("2026-03-10", annual);
+  book.write_as('M');
+  book.hear();
+  book.say("2026-05-20", logbook::KeyEnds{quill, key, "lost"});
+  sign(done, "2026-03-10");
+  BOOST_CHECK(why_not() == Unsigned::key_ended);
+  book.write_as('K');
+  book.say("2026-05-10", logbook::KeyEnds{quill, key, "lost"});
+  BOOST_CHECK(why_not() == Unsigned::key_ended);
+}
+
+BOOST_AUTO_TEST_CASE(each_of_several_ends_of_a_person_stands_against_paper_too) {
+  const auto done = book.say("2026-03-10", annual);
+  book.write_as('M');
+  book.hear();
+  book.say("2026-05-20", logbook::PersonEnds{quill, std::nullopt});
+  book.refer(done).say("2026-03-10", signing(SignedHow::on_paper));
+  book.write_as('K');
+  book.say("2026-05-10", logbook::PersonEnds{quill, std::nullopt});
+  BOOST_CHECK(work().signatures.front().why_not == Unsigned::person_ended);
+}
+
 BOOST_AUTO_TEST_CASE(an_ended_person_signs_nothing_until_put_on_record_again) {
   const auto done = book.say("2026-03-10", annual);
   book.say("2026-03-01", logbook::PersonEnds{quill, std::nullopt});
