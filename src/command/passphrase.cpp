@@ -1,10 +1,10 @@
 #include "command/passphrase.h"
 
+#include <fcntl.h>
 #include <termios.h>
 #include <unistd.h>
 
-#include <fstream>
-#include <istream>
+#include <cerrno>
 #include <ostream>
 #include <utility>
 
@@ -15,8 +15,8 @@ namespace command {
 
 namespace {
 
-constexpr std::size_t least = 8;
-// So that no growing leaves a copy behind; a longer passphrase is none.
+constexpr std::size_t least = 8;  // characters
+// Bytes: so that no growing leaves a copy behind; a longer passphrase is none.
 constexpr std::size_t most = 1024;
 constexpr char interrupt = '\x03';  // Ctrl-C
 
@@ -43,19 +43,30 @@ class Unseen {
   bool is_terminal_ = false;
 };
 
-// One line from the terminal, byte by byte: no buffer keeps it. False if it was given up.
+// The next byte, straight from the descriptor, so that no buffer keeps it.
+std::optional<char> next_byte(int descriptor) {
+  char byte = 0;
+  ssize_t size = 0;
+  do {
+    size = ::read(descriptor, &byte, 1);
+  } while (size < 0 && errno == EINTR);
+  return size == 1 ? std::optional(byte) : std::nullopt;
+}
+
+// One line from the terminal. False if it was given up.
 bool read_unseen(std::string& words) {
-  for (char c = 0; ::read(STDIN_FILENO, &c, 1) == 1;) {
-    if (c == '\n') return true;
-    if (c == interrupt || words.size() == most) return false;
-    words += c;
+  while (const auto byte = next_byte(STDIN_FILENO)) {
+    if (*byte == '\n') return true;
+    if (*byte == interrupt || words.size() == most) return false;
+    words += *byte;
   }
   return false;
 }
 
 AskedPassphrase ask_at_terminal(const std::string& question, World& world) {
   Passphrase passphrase;
-  *world.err << question << " " << std::flush;
+  tell(*world.err, question + " ");
+  world.err->flush();
   bool is_given = false;
   {
     const Unseen unseen;
@@ -66,26 +77,30 @@ AskedPassphrase ask_at_terminal(const std::string& question, World& world) {
   return NoPassphrase{"No passphrase was given. Nothing was saved.", typed_wrongly};
 }
 
-bool take_line(std::istream& from, std::string& words) {
-  for (int c = from.get(); c != std::istream::traits_type::eof() && c != '\n'; c = from.get()) {
+// The first line; false if it is empty or too long.
+bool take_line(int descriptor, std::string& words) {
+  while (const auto byte = next_byte(descriptor)) {
+    if (*byte == '\n') break;
     if (words.size() == most) return false;
-    words += static_cast<char>(c);
+    words += *byte;
   }
   if (words.ends_with('\r')) words.pop_back();
   return !words.empty();
 }
 
-AskedPassphrase read_from(const std::string& file, World& world) {
+AskedPassphrase read_from(const std::string& file) {
   Passphrase passphrase;
   if (file == "-") {
-    if (take_line(*world.in, passphrase.words)) return passphrase;
+    if (take_line(STDIN_FILENO, passphrase.words)) return passphrase;
     return NoPassphrase{"Standard input holds no passphrase. Nothing was saved.", typed_wrongly};
   }
-  std::ifstream from(file);
-  if (!from) {
+  const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+  if (descriptor < 0) {
     return NoPassphrase{"The file " + file + " cannot be read. Nothing was saved.", no_such};
   }
-  if (take_line(from, passphrase.words)) return passphrase;
+  const bool is_taken = take_line(descriptor, passphrase.words);
+  ::close(descriptor);
+  if (is_taken) return passphrase;
   return NoPassphrase{"The first line of " + file + " is no passphrase. Nothing was saved.",
                       typed_wrongly};
 }
@@ -101,7 +116,7 @@ Passphrase& Passphrase::operator=(Passphrase&& other) noexcept {
 Passphrase::~Passphrase() { seal::wipe(words); }
 
 AskedPassphrase ask_passphrase(const std::string& question, const Typed& typed, World& world) {
-  if (const auto file = typed.text("--passphrase-file")) return read_from(*file, world);
+  if (const auto file = typed.text("--passphrase-file")) return read_from(*file);
   if (world.can_ask) return ask_at_terminal(question, world);
   return NoPassphrase{
       "The passphrase is asked for at a terminal, or read with --passphrase-file FILE. Nothing "
@@ -113,7 +128,11 @@ AskedPassphrase ask_new_passphrase(const std::string& question, const Typed& typ
   AskedPassphrase asked = ask_passphrase(question, typed, world);
   auto* const first = std::get_if<Passphrase>(&asked);
   if (first == nullptr) return asked;
-  if (!text::is_valid_utf8(first->words) || first->words.size() < least) {
+  if (!text::is_valid_utf8(first->words)) {
+    return NoPassphrase{"A passphrase is text in UTF-8, and this is not. Nothing was saved.",
+                        typed_wrongly};
+  }
+  if (text::characters(first->words).size() < least) {
     return NoPassphrase{"A passphrase has 8 characters at least. Nothing was saved.",
                         typed_wrongly};
   }

@@ -24,8 +24,8 @@ const unsigned char* bytes_of(std::string_view text) {
   return reinterpret_cast<const unsigned char*>(text.data());
 }
 
-// The library must be set up before random bytes are asked for. If it cannot be, this machine has
-// no source of randomness and identities could repeat: better to stop at once.
+// The library must be set up before anything with keys and random bytes is asked for. If it cannot
+// be, this machine has no source of randomness and identities could repeat: better to stop at once.
 void set_up() {
   static const int outcome = sodium_init();
   if (outcome < 0) std::abort();
@@ -49,25 +49,31 @@ void end_hash(std::byte* state, Room digest) {
 }
 
 void expand_seed(Bytes seed, Room secret, Room key) {
+  set_up();
   crypto_sign_seed_keypair(key.data(), secret.data(), seed.data());
 }
 void sign(std::string_view text, Bytes secret, Room signature) {
+  set_up();
   crypto_sign_detached(signature.data(), nullptr, bytes_of(text), text.size(), secret.data());
 }
 bool verify(std::string_view text, Bytes signature, Bytes key) {
+  set_up();
   return crypto_sign_verify_detached(signature.data(), bytes_of(text), text.size(), key.data()) ==
          0;
 }
 
 bool stretch(std::string_view passphrase, Bytes salt, const Cost& cost, Room key) {
+  set_up();
   return crypto_pwhash(key.data(), key.size(), passphrase.data(), passphrase.size(), salt.data(),
                        cost.passes, cost.memory, crypto_pwhash_ALG_ARGON2ID13) == 0;
 }
 void close_box(Bytes inside, const BoxKey& with, Room box) {
+  set_up();
   crypto_secretbox_easy(box.data(), inside.data(), inside.size(), with.nonce.data(),
                         with.key.data());
 }
 bool open_box(Bytes box, const BoxKey& with, Room inside) {
+  set_up();
   return crypto_secretbox_open_easy(inside.data(), box.data(), box.size(), with.nonce.data(),
                                     with.key.data()) == 0;
 }
