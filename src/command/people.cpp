@@ -11,6 +11,7 @@
 #include "command/the_book.h"
 #include "report/people_list.h"
 #include "sentence/sentence.h"
+#include "text/pieces.h"
 #include "words/signings.h"
 
 namespace command {
@@ -56,13 +57,13 @@ ExitCode say_or_forget(const std::string& path, const logbook::Said& said, const
     forget_key(path);
     return code;
   }
-  *world.err << "The key lies locked in " << path
-             << ". Whoever has that file and its passphrase signs as this person.\n";
+  tell(*world.err, "The key lies locked in " + path +
+                       ". Whoever has that file and its passphrase signs as this person.\n");
   return code;
 }
 
 ExitCode say_none(const NoPassphrase& none, World& world) {
-  *world.err << none.sentence << "\n";
+  tell(*world.err, none.sentence + "\n");
   return none.code;
 }
 
@@ -70,7 +71,7 @@ ExitCode make_key(const Typed& typed, World& world) {
   auto looked = look({}, world);
   const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
   const auto holdings = holdings_of(view.standing);
-  const auto found = find_signer(holdings, name_in(typed), typed.text("--certificate"));
+  const auto found = find_signer(holdings, signer_named(name_in(typed), typed));
   if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
   const reckon::Holding& signer = std::get<reckon::Holding>(found);
   AskedPassphrase asked =
@@ -94,18 +95,19 @@ ExitCode make_key(const Typed& typed, World& world) {
 ExitCode end_key(const Typed& typed, World& world) {
   auto looked = look({}, world);
   const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
-  const std::string start = name_in(typed);
+  const std::string start = text::upper(name_in(typed));
   std::set<std::pair<logbook::PersonName, logbook::PublicKey>> meant;
   for (const reckon::Holding& holding : holdings_of(view.standing)) {
     for (const reckon::KeyHeld& held : holding.keys) {
-      const bool is_meant = start.size() >= 4 && held.key.text.starts_with(start);
+      const bool is_meant = start.size() >= 4 && text::upper(held.key.text).starts_with(start);
       if (is_meant && !held.ended) meant.emplace(holding.name, held.key);
     }
   }
   if (meant.size() != 1) {
-    *world.err << (meant.empty() ? "No key on record that still signs begins with \""
-                                 : "More than one key begins with \"")
-               << start << "\". timeworn people shows the keys. Nothing was saved.\n";
+    const std::string which = meant.empty() ? "No key on record that still signs begins with \""
+                                            : "More than one key begins with \"";
+    tell(*world.err,
+         which + name_in(typed) + "\". timeworn people shows the keys. Nothing was saved.\n");
     return no_such;
   }
   logbook::Said said;
@@ -135,7 +137,8 @@ const Command people_command{
     "  timeworn people end-key 3f2a9c41 --because 'laptop lost'\n"
     "\nkey makes a key on this machine, locked with a passphrase, and puts it on record. end-key\n"
     "says that a key no longer signs; what it signed before stays signed.\n",
-    {{"--certificate", "NUMBER", "which certificate, if the person holds more than one"},
+    {certificate_option,
+     kind_option,
      {"--because", "REASON", "with end-key: why"},
      passphrase_option,
      as_of_option,

@@ -10,6 +10,7 @@
 #include "command/the_signed.h"
 #include "reckon/check.h"
 #include "sentence/sentence.h"
+#include "words/faults.h"
 #include "words/signings.h"
 #include "words/words.h"
 
@@ -18,9 +19,31 @@ namespace command {
 namespace {
 
 using logbook::Said;
+using logbook::Signed;
 using logbook::SignedHow;
 
-std::variant<TheSigned, Unanswerable> find_entries(const Typed& typed, const BookView& view) {
+// Who signs and how; the entries are not named yet. On paper a person without a certificate on
+// record may have signed.
+std::variant<Signed, Unanswerable> who_signs(const Typed& typed, const BookView& view) {
+  const bool is_on_paper = typed.has("--on-paper");
+  Signed fact;
+  fact.how = is_on_paper ? SignedHow::on_paper : SignedHow::with_key;
+  fact.by.text = *typed.text("--by");
+  fact.page = typed.text("--page");
+  fact.statement = typed.text("--statement");
+  const auto signer = find_signer(holdings_of(view.standing), signer_named(fact.by.text, typed));
+  if (const auto* holding = std::get_if<reckon::Holding>(&signer)) {
+    fact.by = holding->name;
+    fact.certificate = holding->certificate;
+    fact.kind = holding->kind;
+  } else if (!is_on_paper || std::get<Unanswerable>(signer).code != no_such) {
+    return std::get<Unanswerable>(signer);
+  }
+  return fact;
+}
+
+std::variant<TheSigned, Unanswerable> find_entries(const Typed& typed, const BookView& view,
+                                                   const Signed& fact) {
   TheSigned these;
   if (const auto visit = typed.text("--visit")) {
     const auto day = quantity::read_day(*visit);
@@ -29,8 +52,7 @@ std::variant<TheSigned, Unanswerable> find_entries(const Typed& typed, const Boo
     }
     const auto aircraft = find_aircraft(view, typed.joined());
     if (const auto* why = std::get_if<Unanswerable>(&aircraft)) return *why;
-    these = work_of_visit(view, std::get<logbook::Aircraft>(aircraft), day.value(),
-                          *typed.text("--by"));
+    these = work_of_visit(view, std::get<logbook::Aircraft>(aircraft), day.value(), fact);
   } else {
     these = named_to_sign(view, typed.operands);
   }
@@ -38,24 +60,9 @@ std::variant<TheSigned, Unanswerable> find_entries(const Typed& typed, const Boo
   return Unanswerable{these.refusal + " Nothing was saved.", refused};
 }
 
-// What the signature says. On paper a person without a certificate on record may have signed.
-std::variant<Said, Unanswerable> sentence_of(const Typed& typed, const BookView& view,
+std::variant<Said, Unanswerable> sentence_of(Signed fact, const BookView& view,
                                              const TheSigned& these) {
-  const bool is_on_paper = typed.has("--on-paper");
-  logbook::Signed fact = naming(these, view.entries);
-  fact.how = is_on_paper ? SignedHow::on_paper : SignedHow::with_key;
-  fact.by.text = *typed.text("--by");
-  fact.page = typed.text("--page");
-  fact.statement = typed.text("--statement");
-  const auto signer =
-      find_signer(holdings_of(view.standing), fact.by.text, typed.text("--certificate"));
-  if (const auto* holding = std::get_if<reckon::Holding>(&signer)) {
-    fact.by = holding->name;
-    fact.certificate = holding->certificate;
-    fact.kind = holding->kind;
-  } else if (!is_on_paper || std::get<Unanswerable>(signer).code != no_such) {
-    return std::get<Unanswerable>(signer);
-  }
+  name_in(fact, these, view.entries);
   Said said;
   said.day = view.today;
   said.fact = std::move(fact);
@@ -69,27 +76,30 @@ std::variant<Said, Unanswerable> sentence_of(const Typed& typed, const BookView&
 // What speaks against it, before anyone types a passphrase.
 std::string objections_to(const Said& said, const BookView& view) {
   reckon::Checker checker(view.entries, view.today);
+  auto objections = checker.objections(said);
+  std::erase_if(objections, [](const reckon::Objection& objection) {
+    return objection.kind == reckon::CheckKind::signature_needs_key;
+  });
   std::string against;
-  for (const reckon::Objection& objection : checker.objections(said)) {
-    if (objection.kind == reckon::CheckKind::signature_needs_key) continue;
-    against += words::objection_text(objection) + "\n";
-  }
-  return against;
+  const std::size_t told = std::min(objections.size(), words::most_faults_told);
+  for (std::size_t i = 0; i < told; ++i) against += words::objection_text(objections[i]) + "\n";
+  const std::string more = words::more_faults_text(objections.size());
+  return more.empty() ? against : against + more + "\n";
 }
 
+// What people wrote goes to the screen with its controls made visible.
 void show(const TheSigned& these, const Said& said, World& world) {
-  const auto& fact = std::get<logbook::Signed>(said.fact);
-  *world.err << (fact.how == SignedHow::on_paper ? "Signed on paper by " : "You sign as ")
-             << fact.by.text;
-  if (fact.certificate) {
-    *world.err << ", " << words::certificate_text(*fact.certificate, fact.kind);
-  }
-  *world.err << ":\n";
+  const auto& fact = std::get<Signed>(said.fact);
+  std::string text = fact.how == SignedHow::on_paper ? "Signed on paper by " : "You sign as ";
+  text += fact.by.text;
+  if (fact.certificate) text += ", " + words::certificate_text(*fact.certificate, fact.kind);
+  text += ":\n";
   for (const logbook::Entry* entry : these.entries) {
-    *world.err << "  " << words::entry_name(entry->id) << "  " << entry->sentence << "\n";
+    text += "  " + words::entry_name(entry->id) + "  " + entry->sentence + "\n";
   }
-  if (fact.statement) *world.err << "with the statement: " << *fact.statement << "\n";
-  *world.err << "The signature says: " << sentence::say(said) << "\n" << std::flush;
+  if (fact.statement) text += "with the statement: " + *fact.statement + "\n";
+  tell(*world.err, text + "The signature says: " + sentence::say(said) + "\n");
+  world.err->flush();
 }
 
 ExitCode save(const Said& said, const seal::SecretKey* key, const Typed& typed, World& world) {
@@ -102,8 +112,9 @@ ExitCode save(const Said& said, const seal::SecretKey* key, const Typed& typed, 
 // The key of this certificate that lies on this machine.
 std::variant<KeyFile, Unanswerable> key_here(const Said& said, const BookView& view,
                                              const World& world) {
-  const auto& fact = std::get<logbook::Signed>(said.fact);
-  const auto signer = find_signer(holdings_of(view.standing), fact.by.text, fact.certificate);
+  const auto& fact = std::get<Signed>(said.fact);
+  const auto signer = find_signer(holdings_of(view.standing),
+                                  {fact.by.text, fact.certificate, fact.kind.value_or("")});
   const auto& holding = std::get<reckon::Holding>(signer);
   for (KeyFile& file : keys_here(world)) {
     const bool is_theirs =
@@ -136,7 +147,7 @@ ExitCode sign_with_key(const Said& said, const KeyFile& file, const Typed& typed
   AskedPassphrase asked = ask_passphrase(
       "Passphrase of key " + words::fingerprint(file.key) + " to sign this:", typed, world);
   if (const auto* none = std::get_if<NoPassphrase>(&asked)) {
-    *world.err << none->sentence << "\n";
+    tell(*world.err, none->sentence + "\n");
     return none->code;
   }
   const auto unlocked = seal::unlock(file.text, std::get<Passphrase>(asked).words);
@@ -147,14 +158,18 @@ ExitCode sign_with_key(const Said& said, const KeyFile& file, const Typed& typed
   return save(said, &std::get<seal::SecretKey>(unlocked), typed, world);
 }
 
-ExitCode sign_these(const TheSigned& these, const BookView& view, const Typed& typed,
-                    World& world) {
-  const auto said = sentence_of(typed, view, these);
+ExitCode sign_these(const Typed& typed, const BookView& view, World& world) {
+  const auto who = who_signs(typed, view);
+  if (const auto* why = std::get_if<Unanswerable>(&who)) return say_unanswerable(*why, world);
+  const auto found = find_entries(typed, view, std::get<Signed>(who));
+  if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
+  const auto& these = std::get<TheSigned>(found);
+  const auto said = sentence_of(std::get<Signed>(who), view, these);
   if (const auto* why = std::get_if<Unanswerable>(&said)) return say_unanswerable(*why, world);
   const Said& what = std::get<Said>(said);
   const std::string against = objections_to(what, view);
   if (!against.empty()) {
-    *world.err << "Not saved. " << against;
+    tell(*world.err, "Not saved. " + against);
     return refused;
   }
   if (typed.has("--on-paper")) {
@@ -178,10 +193,7 @@ ExitCode run(const Typed& typed, World& world) {
     return typed_wrongly;
   }
   auto looked = look({}, world);
-  const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
-  const auto these = find_entries(typed, view);
-  if (const auto* why = std::get_if<Unanswerable>(&these)) return say_unanswerable(*why, world);
-  return sign_these(std::get<TheSigned>(these), view, typed, world);
+  return sign_these(typed, *std::get<std::unique_ptr<BookView>>(looked), world);
 }
 
 }  // namespace
@@ -196,7 +208,8 @@ const Command sign_command{
     "\nIt shows every sentence in full, then asks for the passphrase of the key.\n",
     {{"--by", "NAME", "who signs, as the record names the person"},
      {"--visit", "DAY", "all work of that day on the aircraft that this person has not signed"},
-     {"--certificate", "NUMBER", "which certificate, if the person holds more than one"},
+     certificate_option,
+     kind_option,
      {"--statement", "TEXT", "what the person states by it"},
      {"--on-paper", "", "the page was signed by hand; no key is used"},
      {"--page", "PAGE", "with --on-paper: which page"},

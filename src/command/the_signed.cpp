@@ -69,37 +69,52 @@ std::optional<logbook::Aircraft> place_of(const BookView& view, const reckon::St
     const auto* into = reckon::find_named(view.standing.facts, looked->entry);
     return into != nullptr ? place_of(view, *into) : std::nullopt;
   }
-  if (!reckon::work_in(fact.said->fact)) return std::nullopt;
-  return reckon::aircraft_at(view.histories(), reckon::subject_of_work(fact.said->fact),
+  const logbook::Fact& what = fact.said->fact;
+  if (!reckon::work_in(what) && !reckon::is_work_that_resets(what)) return std::nullopt;
+  return reckon::aircraft_at(view.histories(), reckon::subject_of_work(what),
                              view.histories().mark_of(fact.root));
 }
 
-bool is_work_of_visit(const logbook::Fact& fact) {
-  return reckon::is_work_that_resets(fact) || std::holds_alternative<logbook::Fitted>(fact) ||
-         std::holds_alternative<logbook::Removed>(fact) ||
-         std::holds_alternative<logbook::EngineEvent>(fact) ||
-         std::holds_alternative<logbook::LookedInto>(fact);
-}
-
-bool is_signed_by(const reckon::StandingFact& fact, const std::string& by) {
-  return std::any_of(fact.signatures.begin(), fact.signatures.end(),
-                     [&](const reckon::SignatureOn& signature) {
-                       return signature.why_not == reckon::Unsigned::nothing &&
-                              text::upper(signature.fact->by.text) == text::upper(by);
-                     });
+// Whether this person signed it well enough: what was signed on paper and does not count yet may
+// still be signed with a key.
+bool has_signed(const reckon::StandingFact& fact, const logbook::Signed& who) {
+  return std::any_of(
+      fact.signatures.begin(), fact.signatures.end(), [&](const reckon::SignatureOn& one) {
+        const bool is_enough = fact.is_counted || who.how == one.fact->how ||
+                               one.fact->how == logbook::SignedHow::with_key;
+        return one.why_not == reckon::Unsigned::nothing && one.fact->by == who.by && is_enough;
+      });
 }
 
 // As many letters as tell the writers of these entries from all others.
 std::size_t letters_needed(const std::vector<Entry>& all) {
   std::set<logbook::WriterId> writers;
   for (const Entry& entry : all) writers.insert(entry.id.writer);
-  std::size_t letters = 5;
-  for (bool is_clear = false; !is_clear; ++letters) {
+  for (std::size_t letters = 5;; ++letters) {
     std::set<std::string> names;
     for (const auto& writer : writers) names.insert(sentence::short_writer(writer, letters));
     if (names.size() == writers.size()) return letters;
   }
-  return letters;
+}
+
+// Where a run of entries with one number after the other begins, and how many they are.
+struct Run {
+  std::size_t first = 0;
+  std::size_t size = 1;
+};
+
+Run longest_run(const std::vector<const Entry*>& entries) {
+  Run longest;
+  Run now;
+  for (std::size_t i = 1; i < entries.size(); ++i) {
+    const EntryId& id = entries[i]->id;
+    const EntryId& before = entries[i - 1]->id;
+    const bool goes_on = id.writer == before.writer && id.number == before.number + 1 &&
+                         static_cast<std::int64_t>(now.size) < logbook::most_in_a_range;
+    now = goes_on ? Run{now.first, now.size + 1} : Run{i, 1};
+    if (now.size > longest.size) longest = now;
+  }
+  return longest;
 }
 
 }  // namespace
@@ -115,37 +130,33 @@ TheSigned named_to_sign(const BookView& view, const std::vector<std::string>& na
 }
 
 TheSigned work_of_visit(const BookView& view, const logbook::Aircraft& aircraft, quantity::Day day,
-                        const std::string& by) {
+                        const logbook::Signed& who) {
   TheSigned these;
   for (const reckon::StandingFact& fact : view.standing.facts) {
-    const bool is_meant = fact.said->day == day && is_work_of_visit(fact.said->fact) &&
-                          !is_signed_by(fact, by) && place_of(view, fact) == aircraft;
+    const bool is_meant = fact.said->day == day && reckon::wants_signature(fact.said->fact) &&
+                          !has_signed(fact, who) && place_of(view, fact) == aircraft;
     if (!is_meant) continue;
     if (const Entry* entry = entry_of(view, fact.chain.back())) these.entries.push_back(entry);
   }
   put_in_order(these);
   if (!these.entries.empty()) return these;
   return refused_with("No work of " + quantity::say(day) + " on " + aircraft.registration.text +
-                      " waits for a signature of " + by + ".");
+                      " waits for a signature of " + who.by.text + ".");
 }
 
-logbook::Signed naming(const TheSigned& these, const std::vector<Entry>& all) {
+void name_in(logbook::Signed& fact, const TheSigned& these, const std::vector<Entry>& all) {
   const std::size_t letters = letters_needed(all);
   const auto name_of = [&](const Entry* entry) {
     return logbook::EntryName{sentence::short_writer(entry->id.writer, letters), entry->id.number};
   };
   const auto& entries = these.entries;
-  std::size_t run = 1;
-  while (run < entries.size() && entries[run]->id.writer == entries[0]->id.writer &&
-         entries[run]->id.number == entries[run - 1]->id.number + 1 &&
-         static_cast<std::int64_t>(run) < logbook::most_in_a_range) {
-    ++run;
+  const Run run = longest_run(entries);
+  fact.entry = name_of(entries[run.first]);
+  if (run.size > 1) fact.through = name_of(entries[run.first + run.size - 1]);
+  for (std::size_t i = 0; i < entries.size(); ++i) {
+    const bool is_in_run = i >= run.first && i < run.first + run.size;
+    if (!is_in_run) fact.also.push_back(name_of(entries[i]));
   }
-  logbook::Signed fact;
-  fact.entry = name_of(entries.front());
-  if (run > 1) fact.through = name_of(entries[run - 1]);
-  for (std::size_t i = run; i < entries.size(); ++i) fact.also.push_back(name_of(entries[i]));
-  return fact;
 }
 
 }  // namespace command

@@ -17,11 +17,11 @@ struct TheSigned {
 // "K7QXM-131", "K7QXM-131..K7QXM-134".
 TheSigned named_to_sign(const BookView& view, const std::vector<std::string>& names);
 // All work of that day on the aircraft and what was aboard, in its newest words, that this person
-// has not yet signed.
+// has not yet signed, or not yet so that it counts.
 TheSigned work_of_visit(const BookView& view, const logbook::Aircraft& aircraft, quantity::Day day,
-                        const std::string& by);
+                        const logbook::Signed& who);
 
-// The sentence's own names for them: the first run of numbers as a range, the others one by one.
-logbook::Signed naming(const TheSigned& these, const std::vector<logbook::Entry>& all);
+// Puts in their names: the longest run of numbers as a range, the others one by one.
+void name_in(logbook::Signed& fact, const TheSigned& these, const std::vector<logbook::Entry>& all);
 
 }  // namespace command

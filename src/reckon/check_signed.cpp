@@ -37,7 +37,7 @@ Objection of_no_fact(const EntryName& name, const Standing& standing) {
     for (const Link& link : chain.links) {
       if (!is_named(name, link.entry->id)) continue;
       const bool is_strike = said_in(*link.entry) == nullptr;
-      return with_entries(is_strike ? CheckKind::nothing_to_sign : CheckKind::already_struck,
+      return with_entries(is_strike ? CheckKind::nothing_to_sign : CheckKind::struck_to_sign,
                           {link.entry->id});
     }
   }

@@ -61,6 +61,7 @@ enum class CheckKind {
   signing_corrected,
   signed_older_entry,
   nothing_to_sign,  // a strike or another signature
+  struck_to_sign,
   no_range,
   signer_unknown,
   signer_ended,

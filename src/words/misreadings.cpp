@@ -5,6 +5,7 @@
 #include "quantity/expect.h"
 #include "text/unicode.h"
 #include "text/visible.h"
+#include "words/faults.h"
 #include "words/grammar.h"
 #include "words/words.h"
 
@@ -133,8 +134,6 @@ struct Excerpt {
 
 constexpr std::size_t before_the_marks = 40;
 constexpr std::size_t widest_excerpt = 74;
-// A line with more faults is no sentence at all, and thousands of them would take minutes to tell.
-constexpr std::size_t most_told = 20;
 
 // The clusters of the text as they are shown, up to so many columns; from the end if so said.
 std::string shown_end(std::string_view words, std::size_t columns) {
@@ -182,16 +181,21 @@ std::string pointed_out(std::string_view line, const Misreading& wrong) {
 
 }  // namespace
 
+std::string more_faults_text(std::size_t faults) {
+  if (faults <= most_faults_told) return {};
+  const auto more = static_cast<std::int64_t>(faults - most_faults_told);
+  return fill("The line has {}.", {counted(more, "more fault", "more faults")});
+}
+
 std::string misreadings_text(std::string_view line, const std::vector<Misreading>& misreadings) {
   std::string text;
-  const std::size_t told = std::min(misreadings.size(), most_told);
+  const std::size_t told = std::min(misreadings.size(), most_faults_told);
   for (std::size_t i = 0; i < told; ++i) {
     if (!text.empty()) text += '\n';
     text += sentence_of(misreadings[i]) + "\n" + pointed_out(line, misreadings[i]);
   }
-  const auto more = static_cast<std::int64_t>(misreadings.size() - told);
-  if (more > 0) text += fill("\nThe line has {}.", {counted(more, "more fault", "more faults")});
-  return text;
+  const std::string more = more_faults_text(misreadings.size());
+  return more.empty() ? text : text + "\n" + more;
 }
 
 }  // namespace words
