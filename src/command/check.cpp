@@ -78,6 +78,7 @@ void take_findings(const BookView& view, report::Checked& checked) {
     auto& list = accepts(view.entries, finding) ? checked.accepted : checked.findings;
     list.push_back(std::move(finding));
   }
+  checked.refused = report::refused_signatures(view.histories(), view.standing);
   checked.questions = view.standing.questions;
   const auto& more = view.histories().questions();
   checked.questions.insert(checked.questions.end(), more.begin(), more.end());

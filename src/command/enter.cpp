@@ -10,8 +10,10 @@
 #include "command/derive.h"
 #include "command/the_book.h"
 #include "reckon/check.h"
+#include "report/counting_notices.h"
 #include "report/receipt.h"
 #include "store/book.h"
+#include "words/faults.h"
 #include "words/signings.h"
 #include "words/words.h"
 
@@ -119,13 +121,16 @@ void accept_doubts(Taken& taken, const Entering& entering, World& world) {
 
 std::string objections_text(const Taken& taken) {
   std::string text;
-  for (const reckon::Objection& objection : taken.objections) {
+  const std::size_t told = std::min(taken.objections.size(), words::most_faults_told);
+  for (std::size_t i = 0; i < told; ++i) {
+    const reckon::Objection& objection = taken.objections[i];
     text += taken.line.where + words::objection_text(objection) + "\n";
     if (objection.severity == reckon::Severity::impossible) continue;
     text += "If it is right, say the sentence again with: although \"" +
             words::doubt_text(objection) + "\" because \"…\".\n";
   }
-  return text;
+  const std::string more = words::more_faults_text(taken.objections.size());
+  return more.empty() ? text : text + taken.line.where + more + "\n";
 }
 
 std::string unclear_text(const std::vector<store::UnclearName>& unclear) {
@@ -195,10 +200,26 @@ std::string against_signature(const std::vector<logbook::Entry>& all,
   return {};
 }
 
+// What counted before the newest entries. Nothing is to be told where no entry ever asked for a
+// signature.
+report::CountedWork counted_before(std::vector<logbook::Entry>& all, const report::Saved& saved,
+                                   const World& world) {
+  const bool may_not_count = std::any_of(all.begin(), all.end(), [](const logbook::Entry& entry) {
+    return entry.said && std::holds_alternative<logbook::CountsWork>(carrier(*entry.said).fact);
+  });
+  if (!may_not_count) return {};
+  // They stand at the end; the others are not copied.
+  all.erase(all.end() - static_cast<std::ptrdiff_t>(saved.entries.size()), all.end());
+  report::CountedWork before = report::counted_work(reckon::standing(all, world.today));
+  all.insert(all.end(), saved.entries.begin(), saved.entries.end());
+  return before;
+}
+
 // The state after the entries, for the receipt.
 ExitCode say_receipt(std::vector<logbook::Entry> all, report::Saved saved, const Typed& typed,
                      World& world) {
   saved.today = world.today;
+  saved.counted_before = counted_before(all, saved, world);
   const auto view = view_of(std::move(all), world.today, world.today);
   say_answer(report::receipt(view->histories(), view->standing, saved, view->sheet()), typed,
              world);

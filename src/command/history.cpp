@@ -57,7 +57,7 @@ Answering answer_history(const Typed& typed, const BookView& view) {
   const auto& thing = std::get<logbook::Thing>(found);
   return answered(report::history_list(view.histories(), view.standing,
                                        {words::thing_name(thing), entries_about(view, thing)},
-                                       view.sheet()));
+                                       view.sheet_with_work(thing)));
 }
 
 const Command history_command{"history",

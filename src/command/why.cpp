@@ -1,7 +1,10 @@
+#include <algorithm>
+
 #include "command/book_view.h"
 #include "command/commands.h"
 #include "report/why_answer.h"
 #include "text/pieces.h"
+#include "words/signings.h"
 
 namespace command {
 
@@ -40,14 +43,29 @@ std::variant<Items, Unanswerable> find_items(const BookView& view, const std::st
   return Unanswerable{"No limit and no task is on record for \"" + name + "\".", no_such};
 }
 
+// With why the work that would move them does not count.
+report::Sheet sheet_of(const BookView& view, const Items& items) {
+  report::Sheet sheet = view.sheet();
+  for (const reckon::StandingFact& fact : view.standing.facts) {
+    const bool would_move_one =
+        !fact.is_counted && std::any_of(items.begin(), items.end(), [&](const reckon::Item& item) {
+          const auto& work = item.not_counted;
+          return std::find(work.begin(), work.end(), fact.chain.back()) != work.end();
+        });
+    if (would_move_one) sheet.left_out.push_back(words::not_counted_text(fact));
+  }
+  return sheet;
+}
+
 ExitCode run(const Typed& typed, World& world) {
   auto looked = look(typed, world);
   if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
   const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
-  auto items = find_items(view, typed.joined());
-  if (const auto* why = std::get_if<Unanswerable>(&items)) return say_unanswerable(*why, world);
-  return say_answer(report::why_answer(view.histories(), std::get<Items>(items), view.sheet()),
-                    typed, world);
+  const auto found = find_items(view, typed.joined());
+  if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
+  const Items& items = std::get<Items>(found);
+  return say_answer(report::why_answer(view.histories(), items, sheet_of(view, items)), typed,
+                    world);
 }
 
 }  // namespace

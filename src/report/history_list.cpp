@@ -99,14 +99,22 @@ Standing standing_of(const Entry& entry, const Chapters& chapters,
   const reckon::StandingFact* fact = find_fact(standing.facts, entry.id);
   if (fact == nullptr) return Standing::not_counted;
   const bool is_newest = fact->chain.empty() || fact->chain.back() == entry.id;
-  return is_newest ? Standing::counts : Standing::corrected;
+  if (!is_newest) return Standing::corrected;
+  return fact->is_counted ? Standing::counts : Standing::not_counted;
 }
 
-// Of a sentence that counts: how it was signed. Flights and readings are signed by nobody, so
+// What the entry says now: what was corrected or struck, and a strike, say nothing that is signed.
+const reckon::StandingFact* said_by(const Entry& entry, Standing how,
+                                    const reckon::Standing& standing) {
+  const bool says_it = how == Standing::counts || how == Standing::not_counted;
+  return says_it && !is_strike(entry) ? find_fact(standing.facts, entry.id) : nullptr;
+}
+
+// Of a sentence that stands: how it was signed. Flights and readings are signed by nobody, so
 // nothing is said of them unless somebody did.
 std::string signed_words(const Entry& entry, Standing how, const reckon::Standing& standing) {
-  const reckon::StandingFact* fact = find_fact(standing.facts, entry.id);
-  if (how != Standing::counts || fact == nullptr || is_strike(entry)) return {};
+  const reckon::StandingFact* fact = said_by(entry, how, standing);
+  if (fact == nullptr) return {};
   const bool is_told = !fact->signatures.empty() || reckon::wants_signature(fact->said->fact);
   return is_told ? words::signed_text(*fact) : std::string();
 }
@@ -157,12 +165,10 @@ document::Json signatures_json(const reckon::StandingFact* fact) {
 // Only the newest entry of a chain is signed: what stood before it has no state of its own.
 void set_signed(const Entry& entry, Standing how, const reckon::Standing& standing,
                 document::Json& object) {
-  const reckon::StandingFact* fact =
-      how == Standing::counts ? find_fact(standing.facts, entry.id) : nullptr;
-  const bool is_there = fact != nullptr && !is_strike(entry);
-  object.set("signed", is_there ? document::Json(words::sign_state_word(fact->sign_state))
-                                : document::Json());
-  object.set("signatures", signatures_json(is_there ? fact : nullptr));
+  const reckon::StandingFact* fact = said_by(entry, how, standing);
+  object.set("signed", fact != nullptr ? document::Json(words::sign_state_word(fact->sign_state))
+                                       : document::Json());
+  object.set("signatures", signatures_json(fact));
 }
 
 document::Json entries_json(const Chapters& chapters, const reckon::Standing& standing) {

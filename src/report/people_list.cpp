@@ -23,21 +23,25 @@ bool is_here(const KeyHeld& held, const std::vector<PublicKey>& here) {
   return std::find(here.begin(), here.end(), held.key) != here.end();
 }
 
-std::string ended_text(const Ended& ended) {
-  return words::fill("ended {} ({})",
-                     {quantity::say_long(ended.day), words::entry_name(ended.entry)});
+std::string since_text(std::string_view sentence, const Ended& ended) {
+  return words::fill(sentence, {quantity::say_long(ended.day), words::entry_name(ended.entry)});
 }
+
+constexpr std::string_view key_ended = "ended {} ({})";
+constexpr std::string_view takes_no_part = "takes no part since {} ({})";
 
 // The earlier of both ends is what stops the key.
 std::string key_state(const Holding& holding, const KeyHeld& held,
                       const std::vector<PublicKey>& here) {
-  if (held.ended) return ended_text(*held.ended);
-  if (holding.ended) return ended_text(*holding.ended);
+  if (held.ended && (!holding.ended || held.ended->day <= holding.ended->day)) {
+    return since_text(key_ended, *held.ended);
+  }
+  if (holding.ended) return since_text(takes_no_part, *holding.ended);
   return is_here(held, here) ? "on this machine" : "on another machine";
 }
 
 std::string holding_state(const Holding& holding) {
-  return holding.ended ? ended_text(*holding.ended) : std::string("no key");
+  return holding.ended ? since_text(takes_no_part, *holding.ended) : std::string("no key");
 }
 
 void add_rows(const Holding& holding, const std::vector<PublicKey>& here, Table& table) {

@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "report/counting_notices.h"
 #include "report/pieces.h"
 #include "report/receipt_page.h"
 #include "report/start_notices.h"
@@ -11,7 +12,6 @@
 #include "words/figures.h"
 #include "words/names.h"
 #include "words/receipts.h"
-#include "words/signings.h"
 #include "words/words.h"
 
 namespace report {
@@ -212,10 +212,8 @@ Answer receipt(const reckon::Histories& histories, const reckon::Standing& stand
   for (std::string& notice : start_notices(histories, standing, saved)) {
     told.notices.push_back(std::move(notice));
   }
-  for (const reckon::StandingFact& fact : standing.facts) {
-    const bool is_new = std::any_of(saved.entries.begin(), saved.entries.end(),
-                                    [&](const auto& one) { return one.id == fact.chain.back(); });
-    if (is_new && !fact.is_counted) told.notices.push_back(words::not_counted_text(fact));
+  for (std::string& notice : counting_notices(standing, saved)) {
+    told.notices.push_back(std::move(notice));
   }
   return receipt_page(told, touched, sheet);
 }

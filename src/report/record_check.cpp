@@ -69,16 +69,31 @@ void add_proved(const Checked& checked, document::Document& page) {
 
 std::int64_t size_of(std::size_t size) { return static_cast<std::int64_t>(size); }
 
+std::int64_t refused_work(const Checked& checked) {
+  return std::count_if(checked.refused.begin(), checked.refused.end(),
+                       [](const RefusedSignature& one) { return one.wants_attention; });
+}
+
+bool wants_attention(const Checked& checked) {
+  return !checked.faults.empty() || !checked.findings.empty() || !checked.questions.empty() ||
+         refused_work(checked) > 0;
+}
+
 std::string result_text(const Checked& checked) {
-  const bool is_clean =
-      checked.faults.empty() && checked.findings.empty() && checked.questions.empty();
+  const bool is_clean = !wants_attention(checked);
   if (is_clean && checked.is_quick) return "The file and the chain hold.";
   if (is_clean) return "The record holds: no fault, no doubt, no open question.";
+  const std::int64_t refused = refused_work(checked);
+  const std::string unsigned_work =
+      refused == 0 ? ""
+                   : ", " + words::counted(refused, "signature that does not count",
+                                           "signatures that do not count");
   return words::fill(
-      "The record wants attention: {}, {}, {}.",
+      "The record wants attention: {}, {}, {}{}.",
       {words::counted(size_of(checked.faults.size()), "fault", "faults"),
        words::counted(size_of(checked.findings.size()), "doubt", "doubts"),
-       words::counted(size_of(checked.questions.size()), "open question", "open questions")});
+       words::counted(size_of(checked.questions.size()), "open question", "open questions"),
+       unsigned_work});
 }
 
 void add_findings(const Checked& checked, document::Document& page) {
@@ -89,6 +104,15 @@ void add_findings(const Checked& checked, document::Document& page) {
   if (!checked.accepted.empty()) {
     page.blocks.emplace_back(document::Heading{"Doubts that their sentences accept"});
     page.blocks.emplace_back(findings_table(checked.accepted, "accepted"));
+  }
+}
+
+// Those that want attention first.
+void add_refused(const Checked& checked, document::Document& page) {
+  for (const bool attention : {true, false}) {
+    for (const RefusedSignature& one : checked.refused) {
+      if (one.wants_attention == attention) page.blocks.emplace_back(Paragraph{one.sentence});
+    }
   }
 }
 
@@ -121,7 +145,8 @@ Json check_json(const Checked& checked, const Sheet& sheet) {
     object.set("entries", names_json(question.entries));
     questions.add(object.set("sentence", words::question_text(question)));
   }
-  json.set("questions", std::move(questions));
+  json.set("questions", std::move(questions))
+      .set("refused_signatures", refused_json(checked.refused));
   Json proved = Json::array();
   for (const ProvedTo& one : checked.proved) {
     Json object = Json::object();
@@ -153,6 +178,7 @@ Answer record_check(const Checked& checked, const Sheet& sheet) {
   for (const auto& question : checked.questions) {
     page.blocks.emplace_back(Paragraph{words::question_text(question)});
   }
+  add_refused(checked, page);
   if (!checked.heads.empty()) {
     page.blocks.emplace_back(
         Paragraph{words::fill("Newest entry of each base, for keeping apart: {}.",
@@ -160,8 +186,7 @@ Answer record_check(const Checked& checked, const Sheet& sheet) {
   }
   add_foot(page, sheet);
   answer.json = check_json(checked, sheet);
-  answer.needs_attention =
-      !checked.faults.empty() || !checked.findings.empty() || !checked.questions.empty();
+  answer.needs_attention = wants_attention(checked);
   return answer;
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "reckon/check.h"
+#include "report/refused.h"
 #include "report/sheet.h"
 
 namespace report {
@@ -28,6 +29,7 @@ struct Checked {
   std::vector<reckon::RecordFinding> findings;
   std::vector<reckon::RecordFinding> accepted;  // doubts that their sentences accept
   std::vector<reckon::Question> questions;
+  std::vector<RefusedSignature> refused;
   std::int64_t entries = 0;
   std::int64_t figures_compared = 0;  // running totals proved in two more ways
   bool is_quick = false;              // the file and the chain only

@@ -1,6 +1,7 @@
 // report/saved.h: what an entering command saved, as values.
 #pragma once
 
+#include <map>
 #include <vector>
 
 #include "reckon/due.h"
@@ -8,11 +9,15 @@
 
 namespace report {
 
+// Work by its first entry, and whether it counts.
+using CountedWork = std::map<logbook::EntryId, bool>;
+
 struct Saved {
   std::vector<logbook::Entry> entries;
   quantity::Day today;
   bool day_was_left_out = false;     // then "(today)" is said
   std::vector<std::string> notices;  // sentences: a new writer, an accepted doubt …
+  CountedWork counted_before;        // work that stood before these entries
 };
 
 }  // namespace report

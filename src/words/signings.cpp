@@ -23,22 +23,6 @@ std::string signature_text(const SignatureOn& signature) {
   return fill("signed on paper, page {}, by {} ({})", {*signature.fact->page, by, entry});
 }
 
-std::string work_text(const StandingFact& fact) {
-  const std::string entry = entry_name(fact.chain.back());
-  if (const auto* done = std::get_if<logbook::Done>(&fact.said->fact)) {
-    return fill("{} done on {} ({})",
-                {written_task(done->class_, done->name), thing_name(done->thing), entry});
-  }
-  if (const auto* next = std::get_if<logbook::NextDue>(&fact.said->fact)) {
-    return fill("the stated due point of {} on {} ({})",
-                {written_task(next->class_, next->name), thing_name(next->thing), entry});
-  }
-  if (const auto* overhauled = std::get_if<logbook::Overhauled>(&fact.said->fact)) {
-    return fill("overhaul of {} ({})", {thing_name(overhauled->thing), entry});
-  }
-  return entry;
-}
-
 }  // namespace
 
 std::string_view sign_state_word(SignState state) {
@@ -77,7 +61,7 @@ std::string_view why_not_text(Unsigned why_not) {
     case Unsigned::key_ended:
       return "its key had ended";
     case Unsigned::person_ended:
-      return "the person had ended";
+      return "the person no longer took part";
     case Unsigned::changed_since:
       return "the entry was corrected since";
   }
@@ -87,6 +71,37 @@ std::string_view why_not_text(Unsigned why_not) {
 std::string refused_text(const SignatureOn& signature) {
   return fill("the signature in {} does not count: {}",
               {entry_name(signature.entry), why_not_text(signature.why_not)});
+}
+
+std::string work_text(const StandingFact& fact) {
+  const std::string entry = entry_name(fact.chain.back());
+  if (const auto* done = std::get_if<logbook::Done>(&fact.said->fact)) {
+    return fill("{} done on {} ({})",
+                {written_task(done->class_, done->name), thing_name(done->thing), entry});
+  }
+  if (const auto* next = std::get_if<logbook::NextDue>(&fact.said->fact)) {
+    return fill("the stated due point of {} on {} ({})",
+                {written_task(next->class_, next->name), thing_name(next->thing), entry});
+  }
+  if (const auto* overhauled = std::get_if<logbook::Overhauled>(&fact.said->fact)) {
+    return fill("overhaul of {} ({})", {thing_name(overhauled->thing), entry});
+  }
+  return entry;
+}
+
+std::string some_text(std::string_view sentence, std::vector<std::string> named, std::size_t all) {
+  const std::size_t more = all - named.size();
+  if (more > 0) named.push_back(std::to_string(more) + " more");
+  return fill(sentence, {listed(named, "and")});
+}
+
+std::string refused_on_text(const SignatureOn& signature, const StandingFact& fact,
+                            bool is_wanted) {
+  const std::string refused = fill("The signature in {} on {} does not count: {}.",
+                                   {entry_name(signature.entry), entry_name(fact.chain.back()),
+                                    why_not_text(signature.why_not)});
+  if (!is_wanted) return refused;
+  return refused + fill(" So {} does not count until it is signed again.", {work_text(fact)});
 }
 
 std::string not_counted_text(const StandingFact& fact) {

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "reckon/keyholders.h"
 #include "reckon/standing.h"
@@ -16,6 +17,14 @@ std::string signed_text(const reckon::StandingFact& fact);
 // "the signature in K7QXM-140 does not count: its key had ended".
 std::string refused_text(const reckon::SignatureOn& signature);
 std::string_view why_not_text(reckon::Unsigned why_not);
+// "The signature in K7QXM-140 on K7QXM-131 does not count: its key had ended." With what follows
+// from it, if work does not count for want of it.
+std::string refused_on_text(const reckon::SignatureOn& signature, const reckon::StandingFact& fact,
+                            bool is_wanted);
+// "inspection "annual inspection" done on aircraft ZZ-KIT (K7QXM-131)".
+std::string work_text(const reckon::StandingFact& fact);
+// The sentence with its gap filled by these, and by the number of those that are not named.
+std::string some_text(std::string_view sentence, std::vector<std::string> named, std::size_t all);
 // "Not counted: inspection "annual inspection" done on aircraft ZZ-KIT (K7QXM-131) is not signed."
 std::string not_counted_text(const reckon::StandingFact& fact);
 

@@ -86,6 +86,16 @@ BOOST_AUTO_TEST_CASE(what_was_struck_stays_readable_and_a_struck_strike_is_marke
   BOOST_TEST(times(undone.json.in_one_line(), "\"standing\":\"counts\"") == 2u);
 }
 
+BOOST_AUTO_TEST_CASE(work_that_does_not_count_yet_is_told_apart) {
+  const auto work = flight_on(4);
+  reckon::Standing standing;
+  standing.facts = {fact_of({entry(4)})};
+  standing.facts.front().is_counted = false;
+  const auto answer = report::history_page({"aircraft ZZ-KIT", {&work}, {}, {}}, standing, sheet());
+  BOOST_TEST(says(answer, "not counted"));
+  BOOST_TEST(json_says(answer, "\"standing\":\"not counted\""));
+}
+
 BOOST_AUTO_TEST_CASE(stays_are_told_with_their_entries) {
   reckon::Stay stay;
   stay.thing = blade;

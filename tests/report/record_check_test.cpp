@@ -42,4 +42,19 @@ BOOST_AUTO_TEST_CASE(faults_doubts_and_questions_want_attention_and_accepted_one
   check_no_banned_word(answer);
 }
 
+// That a signature does not count is told in any case; attention is for work that waits for it.
+BOOST_AUTO_TEST_CASE(signatures_that_do_not_count_are_told_and_want_attention_if_work_waits) {
+  report::Checked checked;
+  checked.refused = {{entry(14), entry(10), "The signature in K7QXM-14 does not count.", false}};
+  const auto quiet = report::record_check(checked, sheet());
+  BOOST_TEST(says(quiet, "The signature in K7QXM-14 does not count."));
+  BOOST_TEST(!quiet.needs_attention);
+  checked.refused.front().wants_attention = true;
+  const auto loud = report::record_check(checked, sheet());
+  BOOST_TEST(loud.needs_attention);
+  BOOST_TEST(says(loud, "1 signature that does not count"));
+  BOOST_TEST(
+      json_says(loud, "\"refused_signatures\":[{\"entry\":\"K7QXM-14\",\"on\":\"K7QXM-10\""));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
