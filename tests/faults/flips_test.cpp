@@ -21,11 +21,23 @@ namespace {
 
 using namespace faults;
 
-constexpr int flights = 22;
-// How many of the bits are turned in the short run: of pages that are never changed, of the rest.
-constexpr std::size_t one_of_never_changed = 2000;
-constexpr std::size_t one_of_the_rest = 4000;
-constexpr int one_answer_of = 64;
+constexpr const char* sheet =
+    "2026-03-01 aircraft ZZ-KIT brings forward airframe 4321.6 h, 5608 landings.\n"
+    "2026-03-01 inspection \"annual inspection\" on aircraft ZZ-KIT every 12 calendar months, "
+    "source \"14 CFR 91.409\".\n"
+    "2026-03-01 inspection \"oil change\" on aircraft ZZ-KIT every 50.0 h, source \"manual "
+    "5-20\".\n"
+    "2026-03-02 inspection \"oil change\" done on aircraft ZZ-KIT, airframe 4321.6 h, by "
+    "\"B. Quill\".\n"
+    "2026-03-03 aircraft ZZ-KIT flew 0.5 h, 1 start, 1 landing.\n"
+    "2026-03-04 aircraft ZZ-KIT flew 1.3 h, 1 start, 2 landings.\n";
+
+// In the short run every bit of the pages that are never changed is turned, and of the rest one of:
+constexpr std::size_t one_of_the_rest = 16;
+// Of the bits that change nothing by the database's own account, and of those that are told, so
+// many are tried through the commands as well.
+constexpr int one_answer_of = 256;
+constexpr std::size_t first_page_header = 100;  // sqlite.org/fileformat2.html, 1.3
 
 // All that a book says about itself, short of what is reckoned from it.
 struct Content {
@@ -41,6 +53,7 @@ struct Flips {
   Clerk clerk;
   std::string content;
   Clerk::Files sound;
+  std::string rows;
   std::string right;
   Content right_content;
   std::string writer;
@@ -57,6 +70,8 @@ struct Flips {
   bool is_told() const;
   void turn(std::size_t byte, int bit);
   void try_bit(std::size_t byte, int bit);
+  void expect_same_answers(const std::string& what, bool has_same_rows);
+  void expect_told(const std::string& what);
   void execute(const std::string& sql) const;
   // What the check says after the SQL, with the guards away.
   std::string found_after(const std::string& sql) const;
@@ -64,10 +79,12 @@ struct Flips {
 
 Flips::Flips() {
   BOOST_TEST_REQUIRE(clerk.type(new_book()).code == 0);
-  const Told made = clerk.type({"read", "-"}, set_up_sheet() + work_sheet(flights));
+  const Told made = clerk.type({"read", "-"}, sheet);
   BOOST_TEST_REQUIRE(made.code == 0, made.err);
+  put_into_small_pages(clerk.book());
   sound = clerk.files();
   content = sound.at("the.book");
+  rows = rows_of(clerk.book());
   right = answers(clerk);
   right_content = read();
   writer = writer_of(clerk);
@@ -88,7 +105,9 @@ Content Flips::read() const {
 
 bool Flips::is_told() const {
   try {
-    return !open().check().empty() || read() != right_content;
+    // The quick check is a part of the whole one.
+    return !open().check(store::Depth::quick).empty() || !open().check().empty() ||
+           read() != right_content;
   } catch (const store::Trouble& trouble) {
     return words::trouble_text(trouble.what()).ends_with(")");
   }
@@ -101,21 +120,32 @@ void Flips::turn(std::size_t byte, int bit) {
   ::close(file);
 }
 
+void Flips::expect_same_answers(const std::string& what, bool has_same_rows) {
+  ++without_effect;
+  if (has_same_rows && without_effect % one_answer_of != 0) return;
+  BOOST_TEST((answers(clerk) == right), what);
+}
+
+// The check command says so too, in a sentence and with its own code.
+void Flips::expect_told(const std::string& what) {
+  ++told;
+  if (told % one_answer_of != 0) return;
+  const Told check = clerk.type({"check"});
+  BOOST_TEST((check.code == 1 || check.code == 66 || check.code == 74),
+             what << ": " << check.code << ' ' << check.out << check.err);
+}
+
 void Flips::try_bit(std::size_t byte, int bit) {
   const std::string what = "byte " + std::to_string(byte) + ", bit " + std::to_string(bit);
   turn(byte, bit);
   try {
-    if (is_told()) {
-      ++told;
-      // The check command says so too, in a sentence and with its own code.
-      if (told % one_answer_of == 0) {
-        const Told check = clerk.type({"check"});
-        BOOST_TEST((check.code == 1 || check.code == 66 || check.code == 74),
-                   what << ": " << check.code << ' ' << check.out << check.err);
-      }
+    // The same rows and schema in a sound structure give the same answers; what the first page says
+    // besides is looked at in every case.
+    const bool is_same = byte >= first_page_header && rows_of(clerk.book()) == rows;
+    if (!is_same && is_told()) {
+      expect_told(what);
     } else {
-      ++without_effect;
-      if (without_effect % one_answer_of == 0) BOOST_TEST((answers(clerk) == right), what);
+      expect_same_answers(what, is_same);
     }
   } catch (const quantity::BrokenPromise& broken) {
     BOOST_ERROR(what + ": " + broken.promise());
@@ -153,15 +183,14 @@ BOOST_FIXTURE_TEST_SUITE(flips, Flips)
 
 BOOST_AUTO_TEST_CASE(every_turned_bit_is_told_or_changes_nothing) {
   std::mt19937_64 random(seed_of("flips"));
-  const auto never_changed = pages_never_changed(clerk.book(), content);
-  BOOST_TEST(never_changed.size() > 6U);
+  const std::size_t page_size = page_size_of(content);
+  const auto never_changed = pages_never_changed(clerk.book());
+  BOOST_TEST(never_changed.size() > 20U);
   BOOST_TEST(content.size() / page_size > never_changed.size());
   int turned = 0;
   for (std::size_t bit = 0; bit < 8 * content.size(); ++bit) {
-    const bool is_never_changed = never_changed.contains(bit / 8 / page_size);
-    const std::size_t one_of = is_long()          ? 1
-                               : is_never_changed ? one_of_never_changed
-                                                  : one_of_the_rest;
+    const bool is_in_full = is_long() || never_changed.contains(bit / 8 / page_size);
+    const std::size_t one_of = is_in_full ? 1 : one_of_the_rest;
     if (random() % one_of != 0) continue;
     try_bit(bit / 8, static_cast<int>(bit % 8));
     ++turned;

@@ -3,57 +3,85 @@
 #include <sqlite3.h>
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace faults {
 
 namespace {
 
-std::size_t number(const std::string& content, std::size_t at, int bytes) {
-  std::size_t value = 0;
-  for (int i = 0; i < bytes; ++i) {
-    value = value << 8 | static_cast<std::uint8_t>(content.at(at + static_cast<std::size_t>(i)));
-  }
-  return value;
-}
+class Opened {
+ public:
+  explicit Opened(const std::string& path) { sqlite3_open(path.c_str(), &database_); }
+  ~Opened() { sqlite3_close(database_); }
+  Opened(const Opened&) = delete;
+  Opened& operator=(const Opened&) = delete;
 
-// An inner page has a child at the beginning of each cell, and one more in its header.
-void walk(const std::string& content, std::size_t page, std::set<std::size_t>& met) {
-  if (!met.insert(page).second) return;
-  const std::size_t begin = page * page_size;
-  const std::size_t kind = number(content, begin, 1);
-  const bool is_inner = kind == 2 || kind == 5;
-  if (!is_inner) return;
-  walk(content, number(content, begin + 8, 4) - 1, met);
-  for (std::size_t cell = 0; cell < number(content, begin + 3, 2); ++cell) {
-    const std::size_t at = number(content, begin + 12 + 2 * cell, 2);
-    walk(content, number(content, begin + at, 4) - 1, met);
+  // Each value with its kind and size, row by row; absent if it cannot be read to the end.
+  std::optional<std::vector<std::string>> read(const std::string& sql) const {
+    sqlite3_stmt* statement = nullptr;
+    std::vector<std::string> values;
+    int result = sqlite3_prepare_v2(database_, sql.c_str(), -1, &statement, nullptr);
+    while (result == SQLITE_OK || result == SQLITE_ROW) {
+      result = sqlite3_step(statement);
+      if (result == SQLITE_ROW) add_row(statement, values);
+    }
+    sqlite3_finalize(statement);
+    return result == SQLITE_DONE ? std::optional(values) : std::nullopt;
   }
-}
 
-std::vector<std::size_t> roots(const std::string& path) {
-  std::vector<std::size_t> pages;
-  sqlite3* database = nullptr;
-  sqlite3_open(path.c_str(), &database);
-  sqlite3_stmt* found = nullptr;
-  sqlite3_prepare_v2(database,
-                     "SELECT rootpage FROM sqlite_schema WHERE type = 'table' AND name IN "
-                     "('record', 'entry', 'own_writer', 'arrived', 'printed', 'quarantine')",
-                     -1, &found, nullptr);
-  while (sqlite3_step(found) == SQLITE_ROW) {
-    pages.push_back(static_cast<std::size_t>(sqlite3_column_int64(found, 0)));
+ private:
+  static void add_row(sqlite3_stmt* statement, std::vector<std::string>& values) {
+    for (int column = 0; column < sqlite3_column_count(statement); ++column) {
+      const auto* const bytes = static_cast<const char*>(sqlite3_column_blob(statement, column));
+      const auto size = static_cast<std::size_t>(sqlite3_column_bytes(statement, column));
+      values.push_back(bytes == nullptr ? std::string() : std::string(bytes, size));
+    }
   }
-  sqlite3_finalize(found);
-  sqlite3_close(database);
-  return pages;
-}
+
+  sqlite3* database_ = nullptr;
+};
 
 }  // namespace
 
-std::set<std::size_t> pages_never_changed(const std::string& path, const std::string& content) {
-  std::set<std::size_t> pages = {0};
-  for (const std::size_t root : roots(path)) walk(content, root - 1, pages);
+void put_into_small_pages(const std::string& path) {
+  const Opened book(path);
+  book.read("PRAGMA page_size = 512");
+  book.read("VACUUM");
+}
+
+std::size_t page_size_of(const std::string& content) {
+  const auto byte = [&](std::size_t at) { return static_cast<std::uint8_t>(content.at(at)); };
+  const std::size_t size = static_cast<std::size_t>(byte(16)) << 8 | byte(17);
+  return size == 1 ? 65536 : size;
+}
+
+std::set<std::size_t> pages_never_changed(const std::string& path) {
+  const auto numbers = Opened(path).read(
+      "SELECT pageno FROM dbstat WHERE name IN ('sqlite_schema', 'record', 'entry', 'own_writer', "
+      "'arrived', 'printed', 'quarantine')");
+  std::set<std::size_t> pages;
+  for (const std::string& number : numbers.value()) pages.insert(std::stoul(number) - 1);
   return pages;
+}
+
+std::string rows_of(const std::string& path) {
+  const Opened book(path);
+  std::string all;
+  const auto add = [&](const std::string& sql) {
+    const auto values = book.read(sql);
+    if (!values) return false;
+    for (const std::string& value : *values) all += std::to_string(value.size()) + ':' + value;
+    return true;
+  };
+  const auto sound = book.read("PRAGMA integrity_check");
+  if (!sound || *sound != std::vector<std::string>{"ok"}) return {};
+  if (!add("SELECT * FROM sqlite_schema")) return {};
+  const auto tables = book.read("SELECT name FROM sqlite_schema WHERE type = 'table'");
+  for (const std::string& table : tables.value()) {
+    if (!add("SELECT * FROM \"" + table + "\"")) return {};
+  }
+  return all;
 }
 
 }  // namespace faults
