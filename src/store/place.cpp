@@ -6,8 +6,11 @@
 
 #include <algorithm>
 #include <array>
-#include <filesystem>
+#include <climits>
+#include <cstdlib>
+#include <memory>
 
+#include "store/file.h"
 #include "store/trouble.h"
 
 namespace store {
@@ -35,11 +38,54 @@ constexpr std::array<std::int64_t, 2> of_sticks = {
     0x2011BAB0,  // exFAT
 };
 
+constexpr std::array<std::int64_t, 3> passing = {
+    0x01021994,  // tmpfs
+    0x858458F6,  // ramfs
+    0x794C7630,  // overlay
+};
+
+constexpr int most_links = 40;  // as the system itself gives up (path_resolution(7))
 constexpr mode_t others = S_IWGRP | S_IWOTH;
 
 template <class Numbers>
 bool holds(const Numbers& numbers, std::int64_t number) {
   return std::find(numbers.begin(), numbers.end(), number) != numbers.end();
+}
+
+// Where the path leads; itself if it leads nowhere.
+std::string resolved(const std::string& path) {
+  const std::unique_ptr<char, decltype(&std::free)> found(::realpath(path.c_str(), nullptr),
+                                                          &std::free);
+  return found ? found.get() : path;
+}
+
+// Takes the first part off, with the slash behind it.
+std::string first_part(std::string& rest) {
+  const std::size_t slash = rest.find('/');
+  const std::string part = rest.substr(0, slash);
+  rest.erase(0, slash == rest.npos ? rest.npos : slash + 1);
+  return part;
+}
+
+// Of a path in which no link is left, and that ends with a slash or is empty.
+std::string above(const std::string& done) {
+  if (done.empty() || done.ends_with("../")) return done + "..";
+  if (done == "/") return done;
+  const std::size_t slash = done.rfind('/', done.size() - 2);
+  return slash == done.npos ? "./" : done.substr(0, slash + 1);
+}
+
+// Where a link leads; empty if it is none. path: what was typed.
+std::string own_link(const std::string& here, const std::string& path) {
+  struct stat status {};
+  if (::lstat(here.c_str(), &status) != 0 || !S_ISLNK(status.st_mode)) return {};
+  if (status.st_uid != ::geteuid() && status.st_uid != 0) {
+    throw Trouble({TroubleKind::not_allowed, path,
+                   here + " is a symbolic link that belongs to another user"});
+  }
+  std::array<char, PATH_MAX> target{};
+  const ssize_t size = ::readlink(here.c_str(), target.data(), target.size());
+  return size > 0 ? std::string(target.data(), static_cast<std::size_t>(size)) : std::string();
 }
 
 }  // namespace
@@ -52,7 +98,15 @@ std::vector<PlaceDoubt> doubts_of_file_system(std::int64_t number) {
   return {};
 }
 
-std::vector<PlaceDoubt> doubts_of_place(const std::string& file) {
+bool is_passing(std::int64_t number) { return holds(passing, number & 0xFFFFFFFF); }
+
+bool lies_on_passing(const std::string& file) {
+  struct statfs system {};
+  return ::statfs(file.c_str(), &system) == 0 && is_passing(system.f_type);
+}
+
+std::vector<PlaceDoubt> doubts_of_place(const std::string& path) {
+  const std::string file = resolved(path);
   std::vector<PlaceDoubt> doubts;
   struct statfs system {};
   if (::statfs(file.c_str(), &system) == 0) doubts = doubts_of_file_system(system.f_type);
@@ -62,23 +116,29 @@ std::vector<PlaceDoubt> doubts_of_place(const std::string& file) {
   if (::stat(file.c_str(), &status) == 0 && (status.st_mode & others) != 0) {
     doubts.push_back(PlaceDoubt::others_may_write_file);
   }
-  const std::string folder = std::filesystem::path(file).parent_path().string();
-  if (::stat(folder.empty() ? "." : folder.c_str(), &status) == 0 &&
-      (status.st_mode & others) != 0) {
+  if (::stat(folder_of(file).c_str(), &status) == 0 && (status.st_mode & others) != 0 &&
+      (status.st_mode & S_ISVTX) == 0) {
     doubts.push_back(PlaceDoubt::others_may_write_folder);
   }
   return doubts;
 }
 
 void expect_own_links(const std::string& path) {
-  for (std::size_t at = 0; at != path.npos;) {
-    at = path.find('/', at + 1);
-    const std::string part = path.substr(0, at);
-    struct stat status {};
-    if (::lstat(part.c_str(), &status) != 0 || !S_ISLNK(status.st_mode)) continue;
-    if (status.st_uid == ::geteuid() || status.st_uid == 0) continue;
-    throw Trouble({TroubleKind::not_allowed, path,
-                   part + " is a symbolic link that belongs to another user"});
+  // As the system goes: what a link leads to is put in its place, and walked in its turn.
+  std::string done = path.starts_with('/') ? "/" : "";
+  std::string rest = path;
+  for (int links = 0; !rest.empty() && links <= most_links;) {
+    const std::string part = first_part(rest);
+    if (part.empty() || part == ".") continue;
+    const std::string here = part == ".." ? above(done) : done + part;
+    const std::string to = own_link(here, path);
+    if (to.empty()) {
+      done = here.ends_with('/') ? here : here + '/';
+      continue;
+    }
+    ++links;
+    if (to.starts_with('/')) done = "/";
+    rest = to + '/' + rest;
   }
 }
 
@@ -87,6 +147,13 @@ bool is_on_same_device(const std::string& one, const std::string& other) {
   struct stat second {};
   if (::stat(one.c_str(), &first) != 0 || ::stat(other.c_str(), &second) != 0) return true;
   return first.st_dev == second.st_dev;
+}
+
+bool is_same_file(const std::string& one, const std::string& other) {
+  struct stat first {};
+  struct stat second {};
+  if (::stat(one.c_str(), &first) != 0 || ::stat(other.c_str(), &second) != 0) return false;
+  return first.st_dev == second.st_dev && first.st_ino == second.st_ino;
 }
 
 }  // namespace store

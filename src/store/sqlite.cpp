@@ -14,6 +14,7 @@ namespace {
 
 using logbook::TroubleKind;
 
+constexpr std::string_view in_memory = ":memory:";
 constexpr int patience_milliseconds = 5000;
 
 // How long others may hold the file before we say that it is in use. Everything else that a record
@@ -146,8 +147,8 @@ Database::~Database() { close(); }
 
 void Database::open(int flags) {
   check(sqlite3_open_v2(path_.c_str(), &handle_, flags, nullptr));
-  // The first statement would write a journal back into the file.
-  expect_own_journal(path_, [this] { return header(); });
+  // The first statement would write a journal back into the file. What is in memory has none.
+  if (path_ != in_memory) expect_own_journal(path_, [this] { return header(); });
 }
 
 // By the library's own descriptor: to close another one would drop the locks of this process.

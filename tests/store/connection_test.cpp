@@ -1,6 +1,8 @@
 // What every connection asks for, so that a hostile file can do nothing but be read. Numbers and
 // reasons: sqlite.org/security.html 1.1 and 1.2, sqlite.org/pragma.html.
 #include <boost/test/unit_test.hpp>
+#include <filesystem>
+#include <fstream>
 
 #include "store/desk.h"
 #include "store/sqlite.h"
@@ -36,6 +38,19 @@ BOOST_AUTO_TEST_CASE(the_settings_stand_on_each_connection) {
     BOOST_TEST(database.number("PRAGMA synchronous") == 3);
     BOOST_TEST(database.number("PRAGMA query_only") == (mode == Database::Mode::read ? 1 : 0));
   }
+}
+
+// What is in memory has no journal, whatever lies in the folder where the program was started.
+BOOST_AUTO_TEST_CASE(a_journal_of_that_name_is_none_of_what_is_in_memory) {
+  const auto before = std::filesystem::current_path();
+  std::filesystem::current_path(folder.path(""));
+  std::ofstream(":memory:-journal") << std::string(1024, 'x');
+  const auto trouble = desk::trouble_of([] {
+    Database database(":memory:", Database::Mode::create);
+    database.run("CREATE TABLE t (a)");
+  });
+  std::filesystem::current_path(before);
+  BOOST_TEST(trouble == "none");
 }
 
 BOOST_AUTO_TEST_CASE(no_other_file_is_attached) {

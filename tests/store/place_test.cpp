@@ -72,6 +72,76 @@ BOOST_AUTO_TEST_CASE(rights_of_others_are_doubted) {
   BOOST_TEST(has(store::doubts_of_place(path), PlaceDoubt::others_may_write_folder));
 }
 
+// Sticky: chmod(2). In such a folder nobody takes away or replaces another user's file.
+BOOST_AUTO_TEST_CASE(a_folder_for_all_where_files_stay_their_owners_is_no_doubt) {
+  const Folder folder;
+  { desk::make(folder); }
+  BOOST_REQUIRE(::chmod(folder.path("").c_str(), 01777) == 0);
+  BOOST_TEST(store::doubts_of_place(folder.path("the.book")).empty());
+}
+
+BOOST_AUTO_TEST_CASE(the_place_is_where_links_lead) {
+  const Folder folder;
+  { desk::make(folder, "papers/the.book"); }
+  files::create_symlink("papers/the.book", folder.path("link"));
+  BOOST_TEST(store::doubts_of_place(folder.path("link")).empty());
+  BOOST_REQUIRE(::chmod(folder.path("papers").c_str(), 0770) == 0);
+  BOOST_TEST(has(store::doubts_of_place(folder.path("link")), PlaceDoubt::others_may_write_folder));
+}
+
+BOOST_AUTO_TEST_CASE(what_passes_with_the_power_is_known_by_its_number) {
+  for (const std::int64_t number : {0x01021994L, 0x858458F6L, 0x794C7630L}) {
+    BOOST_TEST(store::is_passing(number), number);
+  }
+  // Where the field is signed and 32 bits wide: ramfs.
+  BOOST_TEST(store::is_passing(-2054924042L));
+  for (const std::int64_t number : {0xEF53L, 0x9123683EL, 0x58465342L, 0x4D44L}) {
+    BOOST_TEST(!store::is_passing(number), number);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(one_file_has_many_names) {
+  const Folder folder;
+  { desk::make(folder); }
+  files::create_symlink(folder.path("the.book"), folder.path("link"));
+  std::ofstream(folder.path("letter"));
+  BOOST_TEST(store::is_same_file(folder.path("the.book"), folder.path("./the.book")));
+  BOOST_TEST(store::is_same_file(folder.path("the.book"), folder.path("link")));
+  BOOST_TEST(!store::is_same_file(folder.path("the.book"), folder.path("letter")));
+  BOOST_TEST(!store::is_same_file(folder.path("none"), folder.path("none")));
+}
+
+BOOST_AUTO_TEST_CASE(no_folder_is_made_where_something_else_stands) {
+  const Folder folder;
+  std::ofstream(folder.path("letter"));
+  BOOST_TEST(desk::trouble_of([&] { store::make_folder(folder.path("letter")); }) ==
+             "cannot_create");
+  BOOST_TEST(desk::trouble_of([&] { store::make_folder(folder.path("letter/in")); }) ==
+             "cannot_create");
+  BOOST_TEST(desk::trouble_of([&] { store::make_folder(folder.path("a/b/c")); }) == "none");
+  BOOST_TEST(desk::trouble_of([&] { store::make_folder(folder.path("a/b/c")); }) == "none");
+}
+
+BOOST_AUTO_TEST_CASE(a_page_replaces_a_file_and_is_for_all_to_read) {
+  const Folder folder;
+  const Mask set(0077U);
+  const auto path = folder.path("sheet.html");
+  std::ofstream(path) << "old";
+  {
+    store::NewFile file(path, store::NewFile::Kind::page);
+    file.write("new page");
+    file.flush();
+    file.settle();
+  }
+  BOOST_TEST(rights(path) == 0644U);
+  BOOST_TEST(files::file_size(path) == 8U);
+  BOOST_TEST(desk::trouble_of([&] {
+               store::NewFile(folder.path("none/sheet"), store::NewFile::Kind::page);
+             }) == "cannot_create");
+  BOOST_TEST(!files::exists(folder.path("none")));
+  BOOST_TEST(desk::trouble_of([&] { const store::NewFile file(""); }) == "cannot_create");
+}
+
 BOOST_AUTO_TEST_CASE(file_systems_are_known_by_their_numbers) {
   for (const std::int64_t number : {0x6969L, 0xFF534D42L, 0x65735546L, 0x01021997L}) {
     BOOST_TEST(has(store::doubts_of_file_system(number), PlaceDoubt::network), number);
@@ -109,6 +179,30 @@ BOOST_AUTO_TEST_CASE(links_of_another_user_are_refused,
   BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "link"); }) == "not_allowed");
   BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "drawer/the.book"); }) == "not_allowed");
   BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "papers/the.book"); }) == "none");
+}
+
+// path_resolution(7): what a link leads to is walked like what was typed.
+BOOST_AUTO_TEST_CASE(links_behind_links_are_walked,
+                     *boost::unit_test::precondition([](boost::unit_test::test_unit_id) {
+                       return boost::test_tools::assertion_result(::geteuid() == 0);
+                     })) {
+  const Folder folder;
+  { desk::make(folder, "papers/2026/the.book"); }
+  files::create_directory(folder.path("desk"));
+  files::create_symlink("../papers/2026", folder.path("desk/theirs"));
+  files::create_symlink("desk/./theirs/the.book", folder.path("mine"));
+  files::create_symlink("desk/../papers/2026/the.book", folder.path("sound"));
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "mine"); }) == "none");
+  BOOST_REQUIRE(::lchown(folder.path("desk/theirs").c_str(), 65534, 65534) == 0);
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "mine"); }) == "not_allowed");
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "sound"); }) == "none");
+}
+
+BOOST_AUTO_TEST_CASE(links_in_a_circle_lead_nowhere) {
+  const Folder folder;
+  files::create_symlink("b", folder.path("a"));
+  files::create_symlink("a", folder.path("b"));
+  BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "a"); }) == "no_such_book");
 }
 
 BOOST_AUTO_TEST_CASE(devices_are_compared) {
