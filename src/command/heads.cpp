@@ -1,9 +1,10 @@
 #include "command/heads.h"
 
 #include <algorithm>
+#include <array>
 #include <sstream>
 
-#include "quantity/figure.h"
+#include "reckon/entry_named.h"
 #include "sentence/frame.h"
 #include "text/binary.h"
 #include "words/grammar.h"
@@ -19,46 +20,73 @@ constexpr std::size_t shown_digits = 16;
 constexpr std::size_t all_digits = 64;
 
 struct Head {
-  std::string base;
-  std::int64_t number = 0;
+  logbook::EntryName entry;
   std::string digits;
-  std::string text() const { return base + "-" + std::to_string(number) + " " + digits; }
+  std::string name() const { return entry.writer + "-" + std::to_string(entry.number); }
 };
 
-// The words in pairs; absent if they are none.
+// What stands around the heads on a sheet, and full stops and commas as people set them.
+std::vector<std::string> words_of(const std::string& text) {
+  constexpr std::array<std::string_view, 12> around = {"newest",    "entry", "of",      "each",
+                                                       "base",      "for",   "and",     "timeworn",
+                                                       "--against", "check", "keeping", "apart"};
+  std::string plain = text;
+  for (char& c : plain) {
+    if (c == ',' || c == '.' || c == ';' || c == ':' || c == '"') c = ' ';
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
+  std::vector<std::string> words;
+  std::istringstream all(plain);
+  for (std::string word; all >> word;) {
+    if (std::find(around.begin(), around.end(), word) == around.end()) words.push_back(word);
+  }
+  return words;
+}
+
+// Beginning digits of a digest, or some of them: on paper o is taken for 0, and l and i for 1.
+std::optional<std::string> read_digits(std::string word) {
+  std::replace(word.begin(), word.end(), 'o', '0');
+  std::replace_if(
+      word.begin(), word.end(), [](char c) { return c == 'l' || c == 'i'; }, '1');
+  if (word.find_first_not_of("0123456789abcdef") != word.npos) return std::nullopt;
+  return word;
+}
+
+// Each name with the digits behind it, which may be typed in groups; absent if they are none.
 std::optional<std::vector<Head>> read_heads(const std::string& text) {
   std::vector<Head> heads;
-  std::istringstream words(text);
-  std::string name, digits;
-  while (words >> name) {
-    const auto hyphen = name.rfind('-');
-    if (hyphen == 0 || hyphen == name.npos || !(words >> digits)) return std::nullopt;
-    const auto number = quantity::read_whole(name.substr(hyphen + 1));
-    const bool is_hex = digits.find_first_not_of("0123456789abcdef") == digits.npos;
-    const bool fits = digits.size() >= shown_digits && digits.size() <= all_digits;
-    if (!number.is_read() || !is_hex || !fits) return std::nullopt;
-    heads.push_back({name.substr(0, hyphen), number.value(), digits});
+  for (const std::string& word : words_of(text)) {
+    if (auto name = sentence::read_entry_name(word)) {
+      heads.push_back({*std::move(name), ""});
+      continue;
+    }
+    const auto digits = read_digits(word);
+    if (!digits || heads.empty()) return std::nullopt;
+    heads.back().digits += *digits;
   }
-  return heads.empty() ? std::nullopt : std::optional(heads);
+  const bool are_whole = std::all_of(heads.begin(), heads.end(), [](const Head& head) {
+    return head.digits.size() >= shown_digits && head.digits.size() <= all_digits;
+  });
+  return are_whole && !heads.empty() ? std::optional(heads) : std::nullopt;
 }
 
 Compared compare(const Head& head, const std::vector<Entry>& entries) {
+  const std::string name = head.name();
+  const std::string text = name + " " + head.digits;
   std::size_t of_number = 0;
   for (const Entry& entry : entries) {
-    if (entry.id.number != head.number) continue;
-    if (!sentence::say_writer(entry.id.writer).starts_with(head.base)) continue;
+    if (!reckon::is_named(head.entry, entry.id)) continue;
     ++of_number;
     if (!text::hex(entry.id.digest).starts_with(head.digits)) continue;
-    return {head.text(), true, head.text() + " stands in the book as on the sheet."};
+    return {name, true, text + " stands in the book as on the sheet."};
   }
-  const std::string name = head.base + "-" + std::to_string(head.number);
   const std::string lacks = "The book has no entry " + name +
                             ". Its newest entries were cut off or it is an older copy, unless the "
                             "sheet is of another record.";
   const std::string differs = "Entry " + name +
                               " is not the one on the sheet: it, or an entry before it, was "
                               "changed and the chain made anew.";
-  return {head.text(), false, of_number == 0 ? lacks : differs};
+  return {name, false, of_number == 0 ? lacks : differs};
 }
 
 }  // namespace

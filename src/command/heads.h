@@ -17,11 +17,12 @@ std::string heads_sentence(const std::vector<logbook::Entry>& entries);
 
 // What came of one head of an old sheet.
 struct Compared {
-  std::string head;  // as typed: "K7QXM-130 0123456789abcdef"
+  std::string head;  // "K7QXM-130"
   bool is_held = false;
   std::string sentence;
 };
-// Reads "K7QXM-130 0123456789abcdef M2ABC-88 fedcba9876543210" and looks for each in the book.
+// Reads the foot of a sheet as people type it, "K7QXM-130 0123456789abcdef and M2ABC-88
+// fedcba9876543210.", and looks for each in the book.
 std::variant<std::vector<Compared>, Unanswerable> compare_heads(
     const std::string& text, const std::vector<logbook::Entry>& entries);
 

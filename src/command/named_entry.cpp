@@ -4,7 +4,6 @@
 
 #include "reckon/entry_named.h"
 #include "sentence/frame.h"
-#include "text/pieces.h"
 #include "words/words.h"
 
 namespace command {
@@ -51,15 +50,11 @@ bool is_struck(const std::vector<Entry>& entries, const Entry& entry) {
 }  // namespace
 
 NamedEntry entry_named(const std::vector<Entry>& entries, const std::string& name) {
-  const auto hyphen = name.rfind('-');
-  if (hyphen == std::string::npos || hyphen < 5) return no_entry(name);
-  const auto number = quantity::read_whole(name.substr(hyphen + 1));
-  if (!number.is_read()) return no_entry(name);
-  const std::string writer = text::upper(name.substr(0, hyphen));
+  const auto read = sentence::read_entry_name(name);
   NamedEntry found = no_entry(name);
+  if (!read) return found;
   for (const Entry& entry : entries) {
-    if (entry.id.number != number.value()) continue;
-    if (!sentence::say_writer(entry.id.writer).starts_with(writer)) continue;
+    if (!reckon::is_named(*read, entry.id)) continue;
     if (found.entry != nullptr) {
       found.entry = nullptr;
       found.refusal = "\"" + name + "\" can mean two entries. Write more letters of it.";

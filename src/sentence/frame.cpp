@@ -6,6 +6,7 @@
 #include "quantity/expect.h"
 #include "quantity/figure.h"
 #include "sentence/frame_lists.h"
+#include "sentence/sorts/entry_shape.h"
 #include "text/binary.h"
 #include "text/pieces.h"
 #include "text/unicode.h"
@@ -170,6 +171,17 @@ std::string short_writer(const logbook::WriterId& writer, std::size_t characters
 
 std::string say_entry(const logbook::EntryId& entry, std::size_t characters) {
   return short_writer(entry.writer, characters) + '-' + std::to_string(entry.number);
+}
+
+std::optional<logbook::EntryName> read_entry_name(std::string_view typed) {
+  std::string name = text::upper(typed);
+  std::replace(name.begin(), name.end(), 'O', '0');
+  std::replace_if(
+      name.begin(), name.end(), [](char c) { return c == 'I' || c == 'L'; }, '1');
+  if (!has_entry_shape(name)) return std::nullopt;
+  const std::size_t hyphen = name.rfind('-');
+  return logbook::EntryName{name.substr(0, hyphen),
+                            quantity::value_of_digits(std::string_view(name).substr(hyphen + 1))};
 }
 
 }  // namespace sentence

@@ -53,5 +53,8 @@ std::string signature_preimage(const logbook::Frame& frame, const logbook::Recor
 std::string short_writer(const logbook::WriterId& writer, std::size_t characters = 5);
 // K7QXM-123.
 std::string say_entry(const logbook::EntryId& entry, std::size_t characters = 5);
+// Such a name as people copy it from paper: small letters count as capital ones, and O, I and L,
+// which no name holds, as 0 and 1. Absent if it is none.
+std::optional<logbook::EntryName> read_entry_name(std::string_view typed);
 
 }  // namespace sentence

@@ -213,4 +213,20 @@ BOOST_AUTO_TEST_CASE(people_see_the_first_characters) {
   BOOST_TEST(sentence::say_entry(entry, 6) == "K7QXM2-123");
 }
 
+// Names as they are copied from paper: Crockford's base 32 reads o as 0, i and l as 1.
+BOOST_AUTO_TEST_CASE(an_entry_name_is_read_as_it_is_typed) {
+  const auto read = [](const char* typed) {
+    const auto name = sentence::read_entry_name(typed);
+    return name ? name->writer + " " + std::to_string(name->number) : "none";
+  };
+  BOOST_TEST(read("K7QXM-130") == "K7QXM 130");
+  BOOST_TEST(read("k7qxm-130") == "K7QXM 130");
+  BOOST_TEST(read("OKIL0-1O") == "0K110 10");
+  BOOST_TEST(read(first_writer.c_str()) == "none");
+  for (const char* const none : {"", "-", "-5", "K7QX-5", "K7QXM", "K7QXM-", "K7QXM-0", "K7QXM-05",
+                                 "K7UXM-5", "K7QXM-x", "K7QXM-1234567890123456789"}) {
+    BOOST_TEST(read(none) == "none", none);
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -5,6 +5,7 @@
 #include "quantity/calendar.h"
 #include "quantity/figure.h"
 #include "quantity/hours.h"
+#include "sentence/sorts/entry_shape.h"
 #include "sentence/sorts/names.h"
 #include "text/pieces.h"
 

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "quantity/figure.h"
+#include "sentence/sorts/entry_shape.h"
 #include "sentence/sorts/known.h"
 #include "text/pieces.h"
 

@@ -12,8 +12,6 @@ namespace sentence {
 // and
 // /, at most 24 characters. So no verb, number or day is ever a bare name.
 bool can_stand_bare(std::string_view name);
-// K7QXM-123: as a name it is written in quotes.
-bool has_entry_shape(std::string_view name);
 // A day, a time or a number, whatever else it may be.
 bool looks_like_a_figure(std::string_view name);
 
