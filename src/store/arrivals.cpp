@@ -22,6 +22,13 @@ std::optional<logbook::WriterId> own_writer(Database& database) {
   return writer_in(database, newest.text(0));
 }
 
+std::vector<logbook::WriterId> own_writers(Database& database) {
+  std::vector<logbook::WriterId> result;
+  Statement all = database.statement("SELECT writer FROM own_writer ORDER BY ordinal");
+  while (all.next()) result.push_back(writer_in(database, all.text(0)));
+  return result;
+}
+
 std::int64_t own_writer_count(Database& database) {
   return database.number("SELECT count(*) FROM own_writer");
 }

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <unordered_map>
+#include <vector>
 
 #include "logbook/entry.h"
 #include "store/origin.h"
@@ -13,6 +14,8 @@ namespace store {
 
 // The writer under which the book was last written; absent before its first entry.
 std::optional<logbook::WriterId> own_writer(Database& database);
+// All of them, oldest first.
+std::vector<logbook::WriterId> own_writers(Database& database);
 // Begins a new one and returns it.
 logbook::WriterId begin_writer(Database& database, const Origin& origin);
 std::int64_t own_writer_count(Database& database);

@@ -9,12 +9,12 @@
 #include "store/arrivals.h"
 #include "store/file.h"
 #include "store/inside.h"
-#include "store/known.h"
 #include "store/origin.h"
 #include "store/rows.h"
 #include "store/schema_proof.h"
 #include "store/schema_sql.h"
 #include "store/use_rows.h"
+#include "store/walk.h"
 
 namespace store {
 namespace {
@@ -83,9 +83,17 @@ void Book::make(const std::string& path, const logbook::Said& begins,
   NewFile file(path);
   {
     const logbook::RecordId record = new_record(origin_of(begins, surroundings));
-    auto inside = std::unique_ptr<BookInside>(
-        new BookInside{Database(file.name(), Database::Mode::create), Access::write, surroundings,
-                       record, false, false, begins, false});
+    auto inside =
+        std::unique_ptr<BookInside>(new BookInside{Database(file.name(), Database::Mode::create),
+                                                   Access::write,
+                                                   surroundings,
+                                                   record,
+                                                   false,
+                                                   false,
+                                                   begins,
+                                                   false,
+                                                   {},
+                                                   0});
     lay_out(inside->database, record);
     Book book(std::move(inside));
     Pen pen(book);
@@ -105,16 +113,18 @@ Book Book::create(const std::string& path, const logbook::Said& begins,
 Book Book::open(const std::string& path, Access access, const Surroundings& surroundings) {
   const std::string file = existing_file(path, access);
   const auto mode = access == Access::write ? Database::Mode::write : Database::Mode::read;
-  auto inside = std::unique_ptr<BookInside>(
-      new BookInside{Database(file, mode), access, surroundings, {}, false, false, {}, false});
+  auto inside = std::unique_ptr<BookInside>(new BookInside{
+      Database(file, mode), access, surroundings, {}, false, false, {}, false, {}, 0});
   inside->record = record_of(inside->database, path);
   inside->is_newer = inside->database.number("PRAGMA user_version") > schema_version;
   if (inside->is_newer && access == Access::write) {
     throw Trouble({TroubleKind::newer_book, path, ""});
   }
-  const bool is_ours = is_known_here(inside->database, inside->record, surroundings.state_folder);
-  if (!is_ours && access != Access::prove) {
+  inside->known = known_here(inside->database, inside->record, surroundings.state_folder);
+  if (!inside->known.is_here && access != Access::prove) {
+    const Transaction one_state(inside->database, Transaction::Kind::look);
     expect_whole(inside->database, inside->is_newer ? Form::newer : Form::ours, path);
+    expect_proved(inside->database, inside->record, path);
   }
   if (access == Access::write) {
     inside->has_other_derived_form = has_other_derived_form(inside->database);
@@ -129,9 +139,8 @@ bool Book::is_of_newer_version() const { return inside_->is_newer; }
 
 bool Book::has_our_derived_form() const { return !has_other_derived_form(inside_->database); }
 
-bool Book::goes_on_here() const {
-  return is_known_here(inside_->database, inside_->record, inside_->surroundings.state_folder);
-}
+bool Book::goes_on_here() const { return inside_->known.is_here; }
+std::optional<logbook::EntryId> Book::missing() const { return inside_->known.missing; }
 
 logbook::WriterId Book::writer() const {
   const std::optional<logbook::WriterId> writer = own_writer(inside_->database);
@@ -189,11 +198,16 @@ seal::SecretKey Book::new_key(const std::string& person, std::int64_t ordinal) c
 }
 
 struct Look::Inside {
-  Transaction transaction;
+  explicit Inside(BookInside& opened) : book(opened) {
+    if (book.looks == 0) transaction.emplace(book.database, Transaction::Kind::look);
+    ++book.looks;
+  }
+  ~Inside() { --book.looks; }
+  BookInside& book;
+  std::optional<Transaction> transaction;
 };
 
-Look::Look(const Book& book)
-    : inside_(new Inside{Transaction(book.inside_->database, Transaction::Kind::look)}) {}
+Look::Look(const Book& book) : inside_(new Inside(*book.inside_)) {}
 Look::~Look() = default;
 
 }  // namespace store

@@ -68,14 +68,21 @@ class Book {
   // A new key for a person's signatures; in a record for tests always the same one of that ordinal.
   seal::SecretKey new_key(const std::string& person, std::int64_t ordinal) const;
 
-  // Chain, digests, read and said again, about, local tables, integrity of the file. quick: the
-  // file, the chain and its digests only.
+  // Chain, digests, read and said again, about, local tables, integrity of the file, and what this
+  // machine knows to have written in it. quick: without what the entries say. Of a newer version
+  // what we do not know is passed over.
   std::vector<Finding> check(Depth depth = Depth::whole) const;
+  // What check finds and what speaks against taking the book for a whole copy.
+  std::vector<Finding> against_copy() const;
   // False if the derived tables are of another version of this program: they cannot be asked, and
   // the next writing makes them anew.
   bool has_our_derived_form() const;
-  // True if the next writing goes on under the same writer: this machine wrote the book last.
+  // True if the next writing goes on under the same writer: this machine wrote the book last. As of
+  // the opening, like the next one.
   bool goes_on_here() const;
+  // The entry that this machine wrote last under the book's writer, if the book lacks it: it is an
+  // older copy, or its newest entries were cut off.
+  std::optional<logbook::EntryId> missing() const;
 
   // All entries by writer, number and digest, without reading what they say.
   std::vector<logbook::EntryId> entry_ids() const;
@@ -83,7 +90,7 @@ class Book {
   // nothing is left behind if it cannot be proved. Throws already_there, cannot_create, damaged if
   // the book itself has a fault, cannot_write if the copy came out otherwise than the book.
   Copied copy_to(const std::string& path) const;
-  // Lets this machine remember the copy, so that uncopied counts with it.
+  // Lets this machine remember the copy that was made, so that uncopied counts with it.
   void remember_copy(const Copied& copied, quantity::Instant now) const;
   // Absent if a copy elsewhere holds all entries.
   std::optional<Uncopied> uncopied() const;
@@ -95,7 +102,8 @@ class Book {
   explicit Book(std::unique_ptr<BookInside> inside);
 };
 
-// While it lives, everything read from the book is of one state. Short: a writer waits for it.
+// While it lives, everything read from the book is of one state. Short: a writer waits for it. One
+// inside another is of the same state.
 class Look {
  public:
   explicit Look(const Book& book);

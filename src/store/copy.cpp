@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <iterator>
+#include <system_error>
 
 #include "sentence/frame.h"
 #include "store/arrivals.h"
@@ -52,14 +53,21 @@ std::string told(const Finding& finding) {
   return entry + finding.detail;
 }
 
+// Such a path means the same from every folder; itself if that cannot be found out.
+std::string whole_path(const std::string& path) {
+  std::error_code trouble;
+  const auto whole = std::filesystem::absolute(path, trouble);
+  return trouble ? path : whole.string();
+}
+
 // The copy, opened again, holds the same entries, and nothing is wrong with it. A fault that it
 // shares with its original is told of that one.
 void prove_copy(const std::string& file, const std::string& path,
                 const std::vector<EntryId>& entries, const Book& original) {
   const Book copy = Book::open(file, Access::prove, {{}, "", {}, {}});
-  const auto against = against_copy(copy.check());
+  const auto against = copy.against_copy();
   if (against.empty() && copy.entry_ids() == entries) return;
-  const auto before = against_copy(original.check());
+  const auto before = original.against_copy();
   if (!before.empty()) throw Trouble({TroubleKind::damaged, original.path(), told(before.front())});
   throw Trouble(
       {TroubleKind::cannot_write, path,
@@ -68,13 +76,22 @@ void prove_copy(const std::string& file, const std::string& path,
 
 }  // namespace
 
-std::vector<Finding> against_copy(const std::vector<Finding>& findings) {
+std::vector<Finding> against_copy(const std::vector<Finding>& findings,
+                                  const std::vector<logbook::WriterId>& own) {
+  const auto is_own = [&](const Finding& one) {
+    return one.entry && std::find(own.begin(), own.end(), one.entry->writer) != own.end();
+  };
   std::vector<Finding> against;
   std::copy_if(findings.begin(), findings.end(), std::back_inserter(against),
-               [](const Finding& one) {
-                 return one.what != "fork" && one.what != "gap" && one.what != "form";
+               [&](const Finding& one) {
+                 if (one.what == "gap") return is_own(one);
+                 return one.what != "fork" && one.what != "form" && one.what != "mark";
                });
   return against;
+}
+
+std::vector<Finding> Book::against_copy() const {
+  return store::against_copy(check(), own_writers(inside_->database));
 }
 
 std::vector<EntryId> Book::entry_ids() const {
@@ -88,27 +105,30 @@ std::vector<EntryId> Book::entry_ids() const {
 
 Copied Book::copy_to(const std::string& path) const {
   NewFile file(path);
-  std::vector<EntryId> entries;
+  Copied copied;
+  copied.path = path;
   {
     // Others can commit again as soon as the pages are copied; proving takes longer.
     const Look one_state(*this);
     Database target(file.name(), Database::Mode::create);
     inside_->database.copy_to(target);
-    entries = entry_ids();
+    copied.held = entry_ids();
+    const Arrival newest = newest_arrival(inside_->database);
+    copied.place = newest.place;
+    copied.digest = newest.digest;
   }
   file.flush();
-  prove_copy(file.name(), path, entries, *this);
+  prove_copy(file.name(), path, copied.held, *this);
   file.settle();
-  return {path, static_cast<std::int64_t>(entries.size()),
-          !is_on_same_device(path, inside_->database.path())};
+  copied.entries = static_cast<std::int64_t>(copied.held.size());
+  copied.is_passing = lies_on_passing(path);
+  copied.is_elsewhere = !copied.is_passing && !is_on_same_device(path, inside_->database.path());
+  return copied;
 }
 
 void Book::remember_copy(const Copied& copied, quantity::Instant now) const {
-  const Book copy = Book::open(copied.path, Access::prove, inside_->surroundings);
-  const Arrival newest = newest_arrival(copy.inside_->database);
   remember(inside_->surroundings.state_folder, inside_->record,
-           {now, copied.is_elsewhere, newest.place, newest.digest,
-            std::filesystem::absolute(copied.path).string()});
+           {now, copied.is_elsewhere, copied.place, copied.digest, whole_path(copied.path)});
 }
 
 std::optional<Uncopied> Book::uncopied() const {

@@ -16,11 +16,15 @@
 
 namespace store {
 
-enum class Depth { quick, whole };
+enum class Depth {
+  quick,       // the file, the chain and its digests
+  signatures,  // these and every signature
+  whole,
+};
 
 // One finding of check: what is at fault, and which entry.
 struct Finding {
-  std::string what;  // a stable id: file, schema, guard, form, chain, gap, fork, sentence …
+  std::string what;  // a stable id: file, schema, guard, form, chain, gap, fork, mark, sentence …
   std::optional<logbook::EntryId> entry;
   std::string detail;
 };

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "store/known.h"
 #include "store/sqlite.h"
 #include "store/surroundings.h"
 
@@ -22,6 +23,8 @@ struct BookInside {
   bool began_a_new_writer = false;
   std::optional<logbook::Said> begins;  // the first entry of a book that is just being made
   bool has_other_derived_form = false;
+  Known known;    // as it was when it was opened, or after its last commit
+  int looks = 0;  // that live; the outermost holds the transaction
 };
 
 // What the record's first entry says; absent if this version cannot read it.

@@ -4,18 +4,27 @@
 #include "store/rows.h"
 
 namespace store {
+namespace {
 
-bool fits(Database& database, const Mark& mark) {
-  const bool is_marked =
-      mark.number == 0 || is_there(database, {mark.writer, mark.number, mark.digest});
-  return is_marked && is_one_command_after(database, mark.writer, mark.number);
+bool is_marked_there(Database& database, const Mark& mark) {
+  return mark.number == 0 || is_there(database, {mark.writer, mark.number, mark.digest});
 }
 
-bool is_known_here(Database& database, const logbook::RecordId& record,
-                   const std::string& state_folder) {
+}  // namespace
+
+bool fits(Database& database, const Mark& mark) {
+  return is_marked_there(database, mark) &&
+         is_one_command_after(database, mark.writer, mark.number);
+}
+
+Known known_here(Database& database, const logbook::RecordId& record,
+                 const std::string& state_folder) {
   const auto own = own_writer(database);
   const auto mark = own ? glance_at_mark(state_folder, record, *own) : std::nullopt;
-  return mark && fits(database, *mark);
+  if (!mark) return {};
+  if (fits(database, *mark)) return {true, {}};
+  if (is_marked_there(database, *mark)) return {};
+  return {false, logbook::EntryId{mark->writer, mark->number, mark->digest}};
 }
 
 }  // namespace store

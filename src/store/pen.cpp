@@ -225,6 +225,7 @@ void Pen::commit() {
   inside.commit();
   inside.book.has_other_derived_form = false;
   if (was_a_copy) inside.book.began_a_new_writer = true;
+  inside.book.known = {true, {}};
   // The entries are saved whatever becomes of the mark: one command may be ahead of it.
   try {
     inside.marks->write(inside.newest);

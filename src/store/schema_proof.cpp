@@ -101,7 +101,7 @@ std::string first_row(Database& database, std::string_view pragma) {
 
 }  // namespace
 
-std::vector<SchemaDifference> schema_differences(Database& database) {
+std::vector<SchemaDifference> schema_differences(Database& database, Form form) {
   const Ours wanted = ours();
   const Schema there = schema_in(database);
   std::vector<SchemaDifference> differences;
@@ -109,6 +109,7 @@ std::vector<SchemaDifference> schema_differences(Database& database) {
     const auto found = there.find(name);
     compare(name, found == there.end() ? nullptr : &found->second, wanted, differences);
   }
+  if (form == Form::newer) return differences;
   for (const auto& [name, object] : there) {
     if (wanted.schema.contains(name)) continue;
     differences.push_back(

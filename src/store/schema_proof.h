@@ -18,14 +18,15 @@ struct SchemaDifference {
   Weight weight;
   std::string detail;  // "it lacks the trigger entry_is_never_changed"
 };
+// newer: a version that we do not know may have tables that we do not know.
+enum class Form { ours, newer };
 // What is missing, what is there besides, and what is other than in a book that we would make.
-std::vector<SchemaDifference> schema_differences(Database& database);
+std::vector<SchemaDifference> schema_differences(Database& database, Form form = Form::ours);
 // True if a derived table is missing or has another form than this version gives it.
 bool has_other_derived_form(Database& database);
 
 // Throws not_proved with the first thing that is wrong with a file from elsewhere: its pages, its
-// references, its schema. newer: a version that we do not know may have tables that we do not know.
-enum class Form { ours, newer };
+// references, its schema if it is ours.
 void expect_whole(Database& database, Form form, const std::string& path);
 // Throws not_a_book or damaged unless the tables that every version has are plain tables.
 void expect_tables(Database& database, const std::string& path);

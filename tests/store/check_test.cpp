@@ -68,6 +68,20 @@ BOOST_AUTO_TEST_CASE(a_quick_check_proves_the_chain_and_leaves_the_words) {
   BOOST_TEST(quick.front().what == "chain");
 }
 
+// Whoever looks for longer sees one state, also in what is asked of the book within.
+BOOST_AUTO_TEST_CASE(one_look_inside_another_is_of_the_same_state) {
+  const auto looked_at = desk::open(folder, "the.book", store::Access::read);
+  const store::Look outer(looked_at);
+  {
+    const store::Look inner(looked_at);
+    BOOST_TEST(looked_at.entry_ids().size() == 5U);
+  }
+  BOOST_TEST(looked_at.check().empty());
+  // The outer one still holds its lock: whoever would change the file must wait.
+  BOOST_TEST(desk::run_sql(folder.path("the.book"), "PRAGMA user_version = 1") ==
+             "database is locked");
+}
+
 // Up to which number the chain is proved, for the one base of this book.
 BOOST_AUTO_TEST_CASE(what_can_still_be_trusted_ends_before_the_fault) {
   const auto proved = [&](const std::string& deed) {
@@ -103,7 +117,7 @@ BOOST_AUTO_TEST_CASE(a_removed_entry_is_found) {
 }
 
 BOOST_AUTO_TEST_CASE(a_tail_that_was_cut_off_is_missed_among_the_arrivals) {
-  BOOST_TEST(after("DELETE FROM entry WHERE number = 5") == "arrived 5");
+  BOOST_TEST(after("DELETE FROM entry WHERE number = 5") == "arrived 5, mark 5");
 }
 
 BOOST_AUTO_TEST_CASE(two_entries_that_changed_places_are_found) {

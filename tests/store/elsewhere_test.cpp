@@ -21,6 +21,16 @@ struct Elsewhere {
   void deed(const std::string& sql) const {
     BOOST_REQUIRE(desk::run_sql(folder.path("the.book"), sql) == "");
   }
+  // With the guards taken away, and put back afterwards.
+  void unguarded(const std::string& sql) const {
+    const auto path = folder.path("the.book");
+    const auto guards = desk::ask_sql(
+        path, "SELECT group_concat(sql, '; ') FROM sqlite_schema WHERE type = 'trigger'");
+    const auto drop = desk::ask_sql(path,
+                                    "SELECT group_concat('DROP TRIGGER ' || name, '; ') FROM "
+                                    "sqlite_schema WHERE type = 'trigger'");
+    deed(drop + "; " + sql + "; " + guards);
+  }
   // What a machine without any mark says, and in which words.
   std::string refusal(store::Access access = store::Access::read) const {
     auto surroundings = folder.surroundings();
@@ -77,6 +87,45 @@ BOOST_AUTO_TEST_CASE(a_guard_that_guards_nothing_is_refused) {
       "DROP TRIGGER entry_is_never_changed; "
       "CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry BEGIN SELECT 1; END");
   BOOST_TEST(refusal() == "not_proved: the trigger entry_is_never_changed is not as a book has it");
+}
+
+// With the guards put back, only the chain tells.
+BOOST_AUTO_TEST_CASE(a_changed_entry_is_refused_by_its_name) {
+  unguarded("UPDATE entry SET sentence = replace(sentence, '1.1', '1.7') WHERE number = 3");
+  BOOST_TEST(refusal().starts_with("not_proved: "), refusal());
+  BOOST_TEST(refusal().ends_with("-3, its digest does not follow from what it says"), refusal());
+  BOOST_TEST(refusal(store::Access::write) == refusal());
+  BOOST_TEST(refusal(store::Access::prove) == "none");
+  BOOST_TEST(here() == "none");
+}
+
+BOOST_AUTO_TEST_CASE(an_entry_taken_out_of_the_own_chain_is_refused) {
+  unguarded(
+      "PRAGMA foreign_keys = OFF; DELETE FROM mention WHERE entry = 5; "
+      "DELETE FROM arrived WHERE number = 5; DELETE FROM entry WHERE number = 5");
+  BOOST_TEST(refusal().ends_with("-6, the entries before it are missing"), refusal());
+}
+
+BOOST_AUTO_TEST_CASE(a_changed_entry_of_a_newer_book_is_refused) {
+  unguarded(
+      "UPDATE entry SET sentence = replace(sentence, '1.1', '1.7') WHERE number = 3; "
+      "PRAGMA user_version = 2");
+  BOOST_TEST(refusal().ends_with("-3, its digest does not follow from what it says"), refusal());
+}
+
+BOOST_AUTO_TEST_CASE(a_list_of_proofs_that_was_added_to_is_refused) {
+  deed("INSERT INTO proof VALUES (3, '" + std::string(64, 'a') + "')");
+  BOOST_TEST(refusal() == "not_proved: the list of proved signatures");
+}
+
+// A number in the header must hide nothing that we know to be ours.
+BOOST_AUTO_TEST_CASE(the_guards_and_tables_of_a_newer_book_are_looked_at) {
+  deed("CREATE TABLE later (a); PRAGMA user_version = 2");
+  BOOST_TEST(desk::found_in(folder, "the.book") == "whole");
+  deed("DROP TRIGGER entry_is_never_changed");
+  BOOST_TEST(desk::found_in(folder, "the.book") == "guard");
+  deed("ALTER TABLE arrived ADD COLUMN more TEXT");
+  BOOST_TEST(desk::found_in(folder, "the.book") == "guard, schema");
 }
 
 BOOST_AUTO_TEST_CASE(a_table_that_is_a_view_is_never_read) {
