@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <cstdlib>
+#include <exception>
 #include <iostream>
 #include <new>
 
@@ -61,7 +62,8 @@ int run(const std::vector<std::string>& words) {
   const int code = command::run(words, world);
   std::cout.flush();
   if (std::cout) return code;
-  std::cerr << "The answer could not be written.\n";
+  std::cerr << (world.has_saved ? words::unheard_text() : "The answer could not be written.")
+            << '\n';
   return command::cannot_read_or_write;
 }
 
@@ -86,5 +88,9 @@ int main(int count, char** typed) {
   } catch (const std::bad_alloc&) {
     std::cerr << words::no_memory_text() << '\n';
     return command::cannot_read_or_write;
+  } catch (const std::exception& trouble) {
+    std::cout.flush();
+    std::cerr << words::unknown_trouble_text(trouble.what()) << '\n';
+    return command::our_fault;
   }
 }

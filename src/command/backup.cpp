@@ -68,22 +68,37 @@ Destination destination(const store::Book& book, const Typed& typed, const World
   if (typed.operands.size() > 1) {
     return {"", "", "One copy goes to one place. Name one folder or file. Nothing was copied."};
   }
-  std::string path = typed.operands.front();
+  const std::string& path = typed.operands.front();
+  if (path.empty()) {
+    return {"", "",
+            "The place for the copy is empty. Name a folder or a file. Nothing was copied."};
+  }
   if (is_folder(path)) return {path, "", ""};
   if (path.ends_with('/')) return no_folder(path);
   const std::string folder = store::folder_of(path);
   return is_folder(folder) ? Destination{folder, path, ""} : no_folder(folder);
 }
 
+// Another backup of the same second may take a name between its making and its use.
 store::Copied copy(const store::Book& book, const Destination& to, const World& world) {
   if (!to.file.empty()) return book.copy_to(to.file);
-  return book.copy_to(free_copy_name(to.folder, stem(book), compact(world.now)));
+  constexpr int tries = 5;
+  for (int i = 1;; ++i) {
+    try {
+      return book.copy_to(free_copy_name(to.folder, stem(book), compact(world.now)));
+    } catch (const store::Trouble& trouble) {
+      if (i == tries || trouble.what().kind != logbook::TroubleKind::already_there) throw;
+    }
+  }
 }
 
 void say_removed(const RemovedCopies& removed, World& world) {
   for (const std::string& name : removed.kept) {
     tell(*world.out, "Kept " + text::visible_line(name) +
                          ": it holds what the new copy lacks, or cannot be read.\n");
+  }
+  for (const std::string& name : removed.failed) {
+    tell(*world.out, text::visible_line(name) + " could not be removed.\n");
   }
   if (removed.count == 0) return;
   tell(*world.out,
@@ -96,7 +111,10 @@ void say_copied(const store::Copied& copied, const logbook::Horizon& newest, Wor
                        words::horizon_text(newest) + ".\n");
   if (copied.is_elsewhere) return;
   tell(*world.out,
-       "It lies on the same disk as the book, so it does not count as a copy elsewhere.\n");
+       copied.is_passing
+           ? "It lies where files pass with the power or with the machine, so it does not count as "
+             "a copy elsewhere.\n"
+           : "It lies on the same disk as the book, so it does not count as a copy elsewhere.\n");
 }
 
 // A copy that cannot be remembered is a copy all the same.
@@ -121,7 +139,7 @@ std::optional<std::size_t> copies_to_keep(const Typed& typed) {
   return number.is_read() && number.value() > 0 ? static_cast<std::size_t>(number.value()) : 0;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode back_up(const Typed& typed, World& world) {
   const auto keep = copies_to_keep(typed);
   if (keep && *keep == 0) {
     return say_unanswerable(
@@ -134,10 +152,21 @@ ExitCode run(const Typed& typed, World& world) {
   const Destination to = destination(book, typed, world);
   if (!to.refusal.empty()) return say_unanswerable({to.refusal, cannot_create}, world);
   const store::Copied copied = copy(book, to, world);
+  world.has_saved = true;
   say_copied(copied, book.horizon(), world);
   if (!is_remembered(book, copied, world)) return bad_settings;
-  if (keep) say_removed(remove_older(copied.path, stem(book), *keep), world);
+  if (keep) say_removed(remove_older(book, copied, stem(book), *keep), world);
   return done;
+}
+
+ExitCode run(const Typed& typed, World& world) {
+  try {
+    return back_up(typed, world);
+  } catch (const store::Trouble& trouble) {
+    if (world.has_saved) throw;
+    *world.err << words::trouble_text(trouble.what(), "no copy was made") << '\n';
+    return static_cast<ExitCode>(words::trouble_exit_code(trouble.what()));
+  }
 }
 
 }  // namespace

@@ -118,7 +118,7 @@ report::Sheet BookView::sheet_with_work(const std::optional<logbook::Thing>& onl
 
 report::Sheet BookView::daily_sheet(const logbook::Aircraft& aircraft) const {
   report::Sheet head = sheet_with_gaps(aircraft);
-  if (!copy_notice.empty()) head.notices.push_back(copy_notice);
+  if (!book_notice.empty()) head.notices.push_back(book_notice);
   return head;
 }
 

@@ -36,7 +36,7 @@ struct BookView {
   std::optional<reckon::Histories> early;  // work before the day's flights where nothing tells
   std::optional<reckon::Histories> late;   // only if an order within a day is ambiguous
   logbook::WriterId own;                   // the writer of this book
-  std::string copy_notice;                 // that copies elsewhere are too old; or empty
+  std::string book_notice;  // that copies elsewhere are too old, or that the book is; or empty
 
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
@@ -46,7 +46,8 @@ struct BookView {
   report::Sheet sheet_with_work(const std::optional<logbook::Thing>& only) const;
   // Further with hours that were accepted as missing.
   report::Sheet sheet_with_gaps(const std::optional<logbook::Aircraft>& only) const;
-  // The same with the notice about copies, for the answers that are looked at every day.
+  // The same with the notice about the book and its copies, for the answers that are looked at
+  // every day.
   report::Sheet daily_sheet(const logbook::Aircraft& aircraft) const;
   // The due list with the harsher of both orders; the lives likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,

@@ -93,18 +93,26 @@ void take_trust(const std::vector<store::Trust>& trusted, report::Checked& check
   }
 }
 
-// Derived tables of another version are no fault: what they hold can be worked out again.
-void take_book(const std::vector<store::Finding>& findings, report::Checked& checked) {
+// Tables of another form hold what can be worked out again, but nothing in them was compared.
+constexpr std::string_view other_form =
+    "The tables of worked-out figures are of another version, so they were not compared: the book "
+    "is not fully proved. The next entry or timeworn rebuild makes them anew.";
+constexpr std::string_view newer_version =
+    "It was written by a newer Timeworn, and what this version does not know was not looked at: "
+    "the book is not fully proved. Check it with that version.";
+
+void take_book(const store::Book& book, const std::vector<store::Finding>& findings,
+               report::Checked& checked) {
+  bool has_other_form = false;
   for (const store::Finding& finding : findings) {
+    has_other_form = has_other_form || finding.what == "form";
     if (finding.what == "form") continue;
     checked.faults.push_back(
         {finding.what, finding.entry ? words::entry_name(*finding.entry) : "", finding.detail});
   }
-  const bool has_other_form = checked.faults.size() < findings.size();
-  if (!has_other_form) return;
-  checked.notes.emplace_back(
-      "The tables of worked-out figures are of another version, so they were not compared. The "
-      "next entry or timeworn rebuild makes them anew.");
+  if (has_other_form) checked.faults.push_back({"form", "", std::string(other_form)});
+  if (!book.is_of_newer_version()) return;
+  checked.faults.push_back({"version", "", std::string(newer_version)});
 }
 
 // Each head of an old sheet that the book does not hold is a fault.
@@ -118,7 +126,7 @@ std::optional<Unanswerable> take_sheet(const Typed& typed, const BookView& view,
     if (one.is_held) {
       checked.notes.push_back(one.sentence);
     } else {
-      checked.faults.push_back({"sheet", one.head.substr(0, one.head.find(' ')), one.sentence});
+      checked.faults.push_back({"sheet", one.head, one.sentence});
     }
   }
   return std::nullopt;
@@ -155,8 +163,10 @@ ExitCode run(const Typed& typed, World& world) {
   const store::Book book = open_to_prove(world);
   const auto depth = typed.has("--quick") ? store::Depth::quick : store::Depth::whole;
   report::Checked checked;
+  // One state from the first page to the last figure, whoever writes meanwhile.
+  const store::Look one_state(book);
   const std::vector<store::Finding> findings = book.check(depth);
-  take_book(findings, checked);
+  take_book(book, findings, checked);
   checked.is_quick = depth == store::Depth::quick;
   const auto view_or_fault = view_of_book(book, typed, world);
   if (const auto* fault = std::get_if<BookFault>(&view_or_fault)) {

@@ -267,6 +267,7 @@ ExitCode enter(const Entering& entering, const Typed& typed, World& world) {
   }
   put_derived(all, saved.entries, world.today, pen);
   pen.commit();
+  world.has_saved = true;
   if (book.began_a_new_writer()) {
     saved.notices.emplace_back(copy_notice);
   }

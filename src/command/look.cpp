@@ -29,15 +29,13 @@ std::variant<quantity::Day, Unanswerable> read_option_day(const Typed& typed,
 }
 
 // "K7QXM-130" of a writer whose entries are in the book.
-std::optional<logbook::Head> read_head(const std::string& word,
+std::optional<logbook::Head> read_head(std::string_view word,
                                        const std::vector<logbook::Entry>& entries) {
-  const auto hyphen = word.rfind('-');
-  if (hyphen == std::string::npos) return std::nullopt;
-  const auto number = quantity::read_whole(word.substr(hyphen + 1));
-  if (!number.is_read()) return std::nullopt;
+  const auto name = sentence::read_entry_name(word);
+  if (!name) return std::nullopt;
   for (const logbook::Entry& entry : entries) {
-    if (sentence::say_writer(entry.id.writer).starts_with(word.substr(0, hyphen))) {
-      return logbook::Head{entry.id.writer, number.value()};
+    if (sentence::say_writer(entry.id.writer).starts_with(name->writer)) {
+      return logbook::Head{entry.id.writer, name->number};
     }
   }
   return std::nullopt;
@@ -85,8 +83,10 @@ Refusal read_options(const Typed& typed, const World& world, const store::Book& 
   return std::nullopt;
 }
 
-// Only for a book that is written here: of a copy that is looked at, this machine knows nothing.
-std::string copy_notice(const store::Book& book, quantity::Instant now) {
+// How old the copies elsewhere are is asked only of a book that is written here: of a copy that is
+// looked at, this machine knows no more than that it wrote on.
+std::string book_notice(const store::Book& book, quantity::Instant now) {
+  if (const auto missing = book.missing()) return words::cut_or_older_text(*missing);
   const auto uncopied = book.goes_on_here() ? book.uncopied() : std::nullopt;
   if (!uncopied) return {};
   return words::not_copied_text({uncopied->entries, uncopied->since, uncopied->newest_copy}, now);
@@ -105,7 +105,7 @@ std::variant<std::unique_ptr<BookView>, Unanswerable> look_into(const store::Boo
   if (asked.horizon) entries = book.entries(asked.horizon);
   auto view = view_of(std::move(entries), asked.as_of, world.today);
   view->own = book.writer();
-  view->copy_notice = copy_notice(book, world.now);
+  view->book_notice = book_notice(book, world.now);
   view->horizon = asked.horizon ? *asked.horizon : book.horizon();
   return view;
 }

@@ -79,6 +79,7 @@ ExitCode run(const Typed& typed, World& world) {
     return typed_wrongly;
   }
   store::Book::make(world.book_path, *read.said, surroundings(world));
+  world.has_saved = true;
   warn_of_place(world.book_path, world);
   tell(*world.out, "Made the book " + text::visible_line(world.book_path) +
                        ".\nSaved: " + sentence::say(*read.said) + "\n");

@@ -3,11 +3,13 @@
 #include <algorithm>
 #include <filesystem>
 #include <optional>
+#include <system_error>
 #include <utility>
 
 #include "quantity/figure.h"
 #include "store/book.h"
 #include "store/file.h"
+#include "store/place.h"
 
 namespace command {
 
@@ -22,17 +24,20 @@ store::Book opened(const std::string& path) {
   return store::Book::open(path, store::Access::prove, {{}, "", {}, {}});
 }
 
-// A copy of ours that the new one replaces: its name, its record, and no entry that the new one
-// lacks.
-bool is_replaced(const std::string& path, const store::Book& book) {
+enum class Worth { replaced, needed, of_another };
+
+// A copy of ours that the new one replaces: of this book, and with no entry that the new one lacks.
+Worth worth(const std::string& path, const store::Book& book, const store::Copied& newest) {
+  if (store::is_same_file(path, book.path())) return Worth::of_another;
   try {
     const store::Book old = opened(path);
-    if (old.record() != book.record()) return false;
+    if (old.record() != book.record() || old.writer() != book.writer()) return Worth::of_another;
     const auto there = old.entry_ids();
-    const auto here = book.entry_ids();
-    return std::includes(here.begin(), here.end(), there.begin(), there.end());
+    const auto& here = newest.held;
+    const bool is_within = std::includes(here.begin(), here.end(), there.begin(), there.end());
+    return is_within ? Worth::replaced : Worth::needed;
   } catch (const store::Trouble&) {
-    return false;
+    return Worth::needed;
   }
 }
 
@@ -66,11 +71,14 @@ using Copy = std::pair<Stamp, std::string>;  // with its name
 // The copies in the folder by our own names, newest first.
 std::vector<Copy> copies_in(const std::string& folder, const std::string& begins) {
   std::vector<Copy> found;
-  for (const auto& file : files::directory_iterator(folder)) {
-    const std::string name = file.path().filename().string();
+  std::error_code trouble;
+  for (files::directory_iterator file(folder, trouble), end; !trouble && file != end;
+       file.increment(trouble)) {
+    const std::string name = file->path().filename().string();
     const bool is_framed = name.starts_with(begins) && name.ends_with(copy_ending) &&
                            name.size() > begins.size() + copy_ending.size();
-    if (!is_framed || !file.is_regular_file() || file.is_symlink()) continue;
+    std::error_code unknown;
+    if (!is_framed || !files::is_regular_file(file->symlink_status(unknown))) continue;
     const std::size_t size = name.size() - begins.size() - copy_ending.size();
     const auto stamp = read_stamp(std::string_view(name).substr(begins.size(), size));
     if (stamp) found.emplace_back(*stamp, name);
@@ -91,24 +99,28 @@ std::string free_copy_name(const std::string& folder, const std::string& begins,
   return path + std::string(copy_ending);
 }
 
-RemovedCopies remove_older(const std::string& newest, const std::string& begins,
-                           std::size_t least) {
-  const store::Book made = opened(newest);
-  const std::string folder = store::folder_of(newest);
-  auto older = copies_in(folder, begins);
-  // By its name: a clock that was set back makes no new copy an old one.
-  std::erase_if(older, [&](const Copy& copy) {
-    return copy.second == files::path(newest).filename().string();
-  });
+RemovedCopies remove_older(const store::Book& book, const store::Copied& newest,
+                           const std::string& begins, std::size_t least) {
+  const std::string folder = store::folder_of(newest.path);
   RemovedCopies result;
-  for (std::size_t i = least - 1; i < older.size(); ++i) {
-    const std::string& name = older[i].second;
+  std::size_t left = 1;
+  for (const auto& [stamp, name] : copies_in(folder, begins)) {
     const std::string path = folder + "/" + name;
-    if (is_replaced(path, made)) {
-      files::remove(path);
+    // By its name: a clock that was set back makes no new copy an old one.
+    if (store::is_same_file(path, newest.path)) continue;
+    const Worth what = worth(path, book, newest);
+    if (what == Worth::of_another) continue;
+    if (left < least) {
+      ++left;
+      continue;
+    }
+    std::error_code trouble;
+    if (what == Worth::needed) {
+      result.kept.push_back(name);
+    } else if (files::remove(path, trouble)) {
       ++result.count;
     } else {
-      result.kept.push_back(name);
+      result.failed.push_back(name);
     }
   }
   if (result.count > 0) store::make_durable(folder);

@@ -18,6 +18,7 @@ ExitCode run(const Typed&, World& world) {
   pen.clear_derived();
   put_all_derived(entries, world.today, pen);
   pen.commit();
+  world.has_saved = true;
   *world.out << "Rebuilt every derived table from " << entries.size()
              << " entries. The entries themselves were not touched.\n";
   if (book.began_a_new_writer()) *world.out << copy_notice << '\n';

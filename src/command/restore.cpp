@@ -2,6 +2,7 @@
 #include <filesystem>
 #include <iterator>
 #include <ostream>
+#include <system_error>
 
 #include "command/book_view.h"
 #include "command/commands.h"
@@ -67,7 +68,10 @@ std::string about_standing(const std::string& path, const store::Book& copy, Wor
   }
 }
 
-bool is_there(const std::string& path) { return files::exists(files::symlink_status(path)); }
+bool is_there(const std::string& path) {
+  std::error_code unknown;
+  return files::exists(files::symlink_status(path, unknown));
+}
 
 std::string what_writing_will_do(const store::Book& restored) {
   return restored.goes_on_here()
@@ -76,21 +80,33 @@ std::string what_writing_will_do(const store::Book& restored) {
                "holds, or never wrote in this book.\n";
 }
 
-ExitCode run(const Typed& typed, World& world) {
-  if (typed.operands.size() != 1) {
-    return say_unanswerable(
-        {"Which copy? Say for example: timeworn restore /media/stick/copy.db", typed_wrongly},
-        world);
+// The first thing that speaks against the copy is thrown.
+void expect_whole(const store::Book& copy, const std::string& from) {
+  const auto against = copy.against_copy();
+  if (against.empty()) return;
+  const std::string entry =
+      against.front().entry ? words::entry_name(*against.front().entry) + ", " : "";
+  throw store::Trouble({logbook::TroubleKind::damaged, from, entry + against.front().detail});
+}
+
+// Under its name and with whatever lies beside it, the new book must be what the copy is.
+ExitCode say_restored(const store::Book& copy, const std::string& to, World& world) {
+  const auto restored = store::Book::open(to, store::Access::prove, surroundings(world));
+  if (restored.record() != copy.record() || restored.entry_ids() != copy.entry_ids()) {
+    return say_unanswerable({"The new book " + shown(to) +
+                                 " does not hold what the copy holds. Leave both as they are, and "
+                                 "restore to another place with --to FILE.",
+                             cannot_read_or_write},
+                            world);
   }
-  const std::string& from = typed.operands.front();
-  const std::string to = typed.text("--to").value_or(world.book_path);
+  tell(*world.out, "Restored to " + shown(to) + ".\n" + what_writing_will_do(restored));
+  warn_of_place(to, world);
+  return done;
+}
+
+ExitCode restore(const std::string& from, const std::string& to, World& world) {
   const auto copy = store::Book::open(from, store::Access::prove, surroundings(world));
-  const auto against = store::against_copy(copy.check());
-  if (!against.empty()) {
-    const std::string entry =
-        against.front().entry ? words::entry_name(*against.front().entry) + ", " : "";
-    throw store::Trouble({logbook::TroubleKind::not_proved, from, entry + against.front().detail});
-  }
+  expect_whole(copy, from);
   tell(*world.out, "The copy " + shown(from) + " is proved.\n" + contents(copy, world));
   if (is_there(world.book_path)) tell(*world.out, about_standing(world.book_path, copy, world));
   if (is_there(to)) {
@@ -101,10 +117,23 @@ ExitCode run(const Typed& typed, World& world) {
                             world);
   }
   copy.copy_to(to);
-  const auto restored = store::Book::open(to, store::Access::prove, surroundings(world));
-  tell(*world.out, "Restored to " + shown(to) + ".\n" + what_writing_will_do(restored));
-  warn_of_place(to, world);
-  return done;
+  world.has_saved = true;
+  return say_restored(copy, to, world);
+}
+
+ExitCode run(const Typed& typed, World& world) {
+  if (typed.operands.size() != 1) {
+    return say_unanswerable(
+        {"Which copy? Say for example: timeworn restore /media/stick/copy.db", typed_wrongly},
+        world);
+  }
+  try {
+    return restore(typed.operands.front(), typed.text("--to").value_or(world.book_path), world);
+  } catch (const store::Trouble& trouble) {
+    if (world.has_saved) throw;
+    *world.err << words::trouble_text(trouble.what(), "nothing was restored") << '\n';
+    return static_cast<ExitCode>(words::trouble_exit_code(trouble.what()));
+  }
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "words/copies.h"
 
 #include "words/grammar.h"
+#include "words/words.h"
 
 namespace words {
 
@@ -26,6 +27,13 @@ std::string not_copied_text(const NotCopied& not_copied, quantity::Instant now) 
   }
   return fill("The newest copy elsewhere is {} old and lacks {}. Say timeworn backup.",
               {age_text((now - *not_copied.newest_copy).count()), entries});
+}
+
+std::string cut_or_older_text(const logbook::EntryId& missing) {
+  return fill(
+      "This machine wrote {}, and this book does not hold it as written: it was cut off or made "
+      "anew, or this is an older copy. Say timeworn check.",
+      {entry_name(missing)});
 }
 
 }  // namespace words

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "logbook/entry.h"
 #include "quantity/calendar.h"
 
 namespace words {
@@ -19,5 +20,7 @@ struct NotCopied {
 // entry without a copy came at most 24 hours ago (AMC1 ML.A.305(e), AMC 21.B.55(a): a copy
 // elsewhere within 24 hours of a new entry).
 std::string not_copied_text(const NotCopied& not_copied, quantity::Instant now);
+// That the book ends before an entry which this machine wrote.
+std::string cut_or_older_text(const logbook::EntryId& missing);
 
 }  // namespace words

@@ -25,34 +25,32 @@ constexpr std::array sentences = {
     Sentences{TroubleKind::not_a_book, 66,
               "{path} is no book of Timeworn, so it was left alone. Name another file."},
     Sentences{TroubleKind::newer_book, 77,
-              "{path} was written by a newer Timeworn, so nothing was saved. Use that version."},
+              "{path} was written by a newer Timeworn, so {undone}. Use that version."},
     Sentences{TroubleKind::already_there, 73,
               "{path} is there already and was left as it is. Choose another name."},
     Sentences{TroubleKind::cannot_create, 73,
               "{path} cannot be made. Check that its folder is there and may be written."},
     Sentences{TroubleKind::cannot_read, 74,
               "{path} cannot be read; it was not changed. Check the file and its disk."},
-    Sentences{
-        TroubleKind::cannot_write, 74,
-        "{path} cannot be written, so nothing was saved. Check the disk's free space and your "
-        "rights."},
+    Sentences{TroubleKind::cannot_write, 74,
+              "{path} cannot be written, so {undone}. Check the disk's free space and your "
+              "rights."},
     Sentences{
         TroubleKind::not_confirmed, 74,
         "The disk failed at the end of writing {path}, so the entry may be there or not. Look "
         "with timeworn history before you say it again."},
     Sentences{TroubleKind::in_use, 75,
-              "{path} is in use by another command, so nothing was saved. Try again in a moment."},
-    Sentences{TroubleKind::not_allowed, 77,
-              "This is not allowed with {path}, so nothing was saved."},
+              "{path} is in use by another command, so {undone}. Try again in a moment."},
+    Sentences{TroubleKind::not_allowed, 77, "This is not allowed with {path}, so {undone}."},
+    Sentences{TroubleKind::damaged, 74,
+              "{path} is damaged, so {undone}. Keep the file as it is; timeworn check shows "
+              "the place."},
     Sentences{
-        TroubleKind::damaged, 74,
-        "{path} is damaged, so nothing was saved. Keep the file as it is; timeworn check shows "
-        "the place."},
-    Sentences{TroubleKind::not_proved, 74,
-              "{path} comes from elsewhere and does not prove whole, so it was left alone. Ask for "
-              "another copy; timeworn check shows what is wrong."},
+        TroubleKind::not_proved, 74,
+        "{path} is not the book that this machine wrote last, and it does not prove whole, so "
+        "it was left alone. Take another copy; timeworn check shows what is wrong."},
     Sentences{TroubleKind::no_place_for_mark, 78,
-              "The state folder {path} cannot be used, so nothing was saved. Check that it may be "
+              "The state folder {path} cannot be used, so {undone}. Check that it may be "
               "written."},
 };
 
@@ -70,14 +68,27 @@ std::string path_text(const Trouble& trouble) {
 
 }  // namespace
 
-std::string trouble_text(const Trouble& trouble) {
-  std::string told = fill_named(sentences_of(trouble.kind).text,
-                                [&](std::string_view) { return path_text(trouble); });
+std::string trouble_text(const Trouble& trouble, std::string_view undone) {
+  std::string told = fill_named(sentences_of(trouble.kind).text, [&](std::string_view name) {
+    return name == "undone" ? std::string(undone) : path_text(trouble);
+  });
   if (!trouble.detail.empty()) told += " (" + text::visible_line(trouble.detail) + ")";
   return told;
 }
 
 int trouble_exit_code(const Trouble& trouble) { return sentences_of(trouble.kind).exit_code; }
+
+std::string_view unheard_text() {
+  return "The answer could not be written, but what you asked for was done and stands. Look with "
+         "timeworn history before you say it again.";
+}
+
+std::string unknown_trouble_text(std::string_view what) {
+  return fill(
+      "The command was ended by trouble that it does not know. Please report it, and look with "
+      "timeworn history what was saved. ({})",
+      {text::visible_line(what)});
+}
 
 std::string_view no_memory_text() {
   return "The machine has no memory left for this command. Close other programs, and look with "

@@ -47,9 +47,15 @@ std::string question_text(const reckon::Question& question);
 std::string misreadings_text(std::string_view line,
                              const std::vector<logbook::Misreading>& misreadings);
 
-// What is wrong with the book and that nothing was lost; and its exit code (design 14).
-std::string trouble_text(const logbook::Trouble& trouble);
+// What is wrong with the book and that nothing was lost; and its exit code (design 14). undone:
+// what the command did not do.
+std::string trouble_text(const logbook::Trouble& trouble,
+                         std::string_view undone = "nothing was saved");
 int trouble_exit_code(const logbook::Trouble& trouble);
+// When a command has done what it was asked for and its answer could not be written.
+std::string_view unheard_text();
+// When something failed that nobody foresaw; what: the system's own words.
+std::string unknown_trouble_text(std::string_view what);
 // When the machine has no memory left, whatever the command had done by then.
 std::string_view no_memory_text();
 
