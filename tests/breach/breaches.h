@@ -10,7 +10,6 @@ namespace breach {
 enum class Outcome {
   refused,   // the file itself refuses, and nothing is changed
   found,     // done, and check tells of it
-  noted,     // done, no figure is another, and check speaks of it without calling it a fault
   harmless,  // done, and neither the record nor an answer is another
   unseen,    // done, and this book alone cannot tell; why not stands beside it
 };
@@ -25,8 +24,7 @@ struct Breach {
   Guards guards;
   std::string_view sql;
   Outcome outcome;
-  // Refused: what the shell says. Found and noted: what check says, as "K-3" for the entry of that
-  // number.
+  // Refused: what the shell says. Found: what check says, as "K-3" for the entry of that number.
   // Harmless or unseen: why.
   std::string_view words;
 };

@@ -12,7 +12,10 @@ namespace {
 constexpr const char* signer =
     "2026-03-01 person \"B. Quill\" holds certificate \"A-1234\", kind \"mechanic\".\n";
 
-std::vector<Deed> deeds(const std::string& writer) {
+std::string copy_in(const Clerk& clerk) { return clerk.folder() + "/the.copy"; }
+
+std::vector<Deed> deeds(const Clerk& clerk) {
+  const std::string writer = writer_of(clerk);
   const std::vector<std::string> flight = {"say", "ZZ-KIT flew 0.3 h, 1 start, 1 landing"};
   return {
       {"new", new_book(), "", "Made ", Start::nothing},
@@ -38,6 +41,8 @@ std::vector<Deed> deeds(const std::string& writer) {
        "Saved ",
        Start::book},
       {"rebuild", {"rebuild"}, "", "Rebuilt ", Start::book},
+      {"backup", {"backup", copy_in(clerk)}, "", "Copied and proved: ", Start::book, true},
+      {"restore", {"restore", copy_in(clerk)}, "", "Restored to ", Start::kept, true},
   };
 }
 
@@ -51,24 +56,35 @@ bool says_done(const Deed& deed, const Told& told) {
   return told.out.find(deed.success) != std::string::npos;
 }
 
+std::string answers(const Clerk& clerk, const Deed& deed) {
+  const std::string book = answers(clerk);
+  if (!deed.makes_copy) return book;
+  const Told copy = clerk.type({"check", "--json", "--book", copy_in(clerk)});
+  return book + std::to_string(copy.code) + '\n' + copy.out + copy.err;
+}
+
 std::vector<Prepared> prepared(const Clerk& clerk) {
   clerk.put_back({});
   require(clerk.type(new_book()), "new");
   require(clerk.type({"read", "-"}, set_up_sheet() + signer), "read");
   const Clerk::Files book = clerk.files();
   std::vector<Prepared> all;
-  for (Deed& deed : deeds(writer_of(clerk))) {
+  for (Deed& deed : deeds(clerk)) {
     Prepared one{std::move(deed), {}, {}, {}};
     if (one.deed.start != Start::nothing) one.before = book;
+    if (one.deed.start == Start::kept) {
+      one.before["the.copy"] = one.before.at("the.book");
+      one.before.erase("the.book");
+    }
     if (one.deed.start == Start::copy) {
       std::erase_if(one.before, [](const auto& file) { return file.first.starts_with("state"); });
     }
     clerk.put_back(one.before);
-    one.answers_before = answers(clerk);
+    one.answers_before = answers(clerk, one.deed);
     const Told done = clerk.type(one.deed.words, one.deed.input);
     require(done, one.deed.name);
     BOOST_TEST_REQUIRE(says_done(one.deed, done), done.out);
-    one.answers_after = answers(clerk);
+    one.answers_after = answers(clerk, one.deed);
     all.push_back(std::move(one));
   }
   return all;

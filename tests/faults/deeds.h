@@ -9,8 +9,9 @@
 
 namespace faults {
 
-// What there is before a deed. A copy has no mark on this machine, so a new writer begins.
-enum class Start { nothing, book, copy };
+// What there is before a deed. A copy has no mark on this machine, so a new writer begins. kept:
+// only a copy of the book lies there, and this machine knows it.
+enum class Start { nothing, book, copy, kept };
 
 struct Deed {
   std::string name;
@@ -18,9 +19,12 @@ struct Deed {
   std::string input;
   std::string success;  // what the answer says only when it is done
   Start start = Start::book;
+  bool makes_copy = false;  // what the copy answers is part of what there is
 };
 
 bool says_done(const Deed& deed, const Told& told);
+// What the book answers, and for a deed that makes a copy what that one answers.
+std::string answers(const Clerk& clerk, const Deed& deed);
 
 struct Prepared {
   Deed deed;

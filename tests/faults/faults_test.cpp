@@ -103,7 +103,7 @@ std::vector<Losing> Bench::losings() {
 }
 
 bool Bench::is_done(const Prepared& one, const std::string& what) {
-  const std::string now = answers(clerk);
+  const std::string now = answers(clerk, one.deed);
   const bool is_after = now == one.answers_after;
   BOOST_TEST_REQUIRE((is_after || now == one.answers_before),
                      what << ": neither before nor after: " << now);
@@ -129,7 +129,7 @@ void Bench::judge(const Prepared& one, const Told& told, const std::string& what
 void Bench::go_on(const Prepared& one, const std::string& what) {
   const Told again = attempt(one);
   BOOST_TEST_REQUIRE(again.code == 0, what << ", then again: " << again.err);
-  BOOST_TEST((answers(clerk) == one.answers_after), what << ", then again");
+  BOOST_TEST((answers(clerk, one.deed) == one.answers_after), what << ", then again");
 }
 
 void Bench::lose_mark(const Prepared& one) {

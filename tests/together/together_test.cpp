@@ -131,6 +131,27 @@ BOOST_AUTO_TEST_CASE(readers_answer_while_others_write_and_write_while_others_re
   BOOST_TEST(is_left_alone(ended.printed), ended.printed);
 }
 
+// What it proves and what it compares is of one state, whoever writes meanwhile.
+BOOST_AUTO_TEST_CASE(a_check_beside_writers_finds_no_fault) {
+  Started checker(clerk,
+                  "for i in 1 2 3 4 5 6 7 8; do timeworn check > checked; "
+                  "if grep Fault checked; then exit 9; fi; done");
+  write_at_once(*this, 2, 6);
+  const Ended ended = checker.ended();
+  BOOST_TEST(ended.code == 0, ended.printed);
+}
+
+// The clock of a record for tests stands still, so all of them want one name.
+BOOST_AUTO_TEST_CASE(copies_of_one_second_get_names_of_their_own) {
+  const Ended ended =
+      together::run(clerk,
+                    "mkdir kept; for i in 1 2 3 4; do timeworn backup kept > said.$i 2>&1 || "
+                    "touch failed & done; wait; cat said.*; ls kept | wc -l; "
+                    "[ ! -e failed ]");
+  BOOST_TEST(ended.code == 0, ended.printed);
+  BOOST_TEST(ended.printed.ends_with("4\n"), ended.printed);
+}
+
 BOOST_AUTO_TEST_CASE(a_reader_that_lets_go_in_time_is_waited_for) {
   std::optional<LongReader> reader(std::in_place, clerk.book());
   Started writer(clerk, flight);
