@@ -163,8 +163,10 @@ ExitCode run(const Typed& typed, World& world) {
   try {
     return back_up(typed, world);
   } catch (const store::Trouble& trouble) {
-    if (world.has_saved) throw;
-    *world.err << words::trouble_text(trouble.what(), "no copy was made") << '\n';
+    if (world.has_saved) tell(*world.err, "The copy stands, but what comes after it failed.\n");
+    *world.err << words::trouble_text(trouble.what(),
+                                      world.has_saved ? "no more was done" : "no copy was made")
+               << '\n';
     return static_cast<ExitCode>(words::trouble_exit_code(trouble.what()));
   }
 }

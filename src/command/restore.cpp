@@ -130,8 +130,10 @@ ExitCode run(const Typed& typed, World& world) {
   try {
     return restore(typed.operands.front(), typed.text("--to").value_or(world.book_path), world);
   } catch (const store::Trouble& trouble) {
-    if (world.has_saved) throw;
-    *world.err << words::trouble_text(trouble.what(), "nothing was restored") << '\n';
+    if (world.has_saved) tell(*world.err, "The new book stands, but looking at it again failed.\n");
+    *world.err << words::trouble_text(trouble.what(), world.has_saved ? "it was not looked at again"
+                                                                      : "nothing was restored")
+               << '\n';
     return static_cast<ExitCode>(words::trouble_exit_code(trouble.what()));
   }
 }

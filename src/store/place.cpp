@@ -10,7 +10,6 @@
 #include <cstdlib>
 #include <memory>
 
-#include "store/file.h"
 #include "store/trouble.h"
 
 namespace store {
@@ -116,7 +115,9 @@ std::vector<PlaceDoubt> doubts_of_place(const std::string& path) {
   if (::stat(file.c_str(), &status) == 0 && (status.st_mode & others) != 0) {
     doubts.push_back(PlaceDoubt::others_may_write_file);
   }
-  if (::stat(folder_of(file).c_str(), &status) == 0 && (status.st_mode & others) != 0 &&
+  const std::size_t slash = file.rfind('/');
+  const std::string folder = slash == file.npos ? "." : file.substr(0, slash + 1);
+  if (::stat(folder.c_str(), &status) == 0 && (status.st_mode & others) != 0 &&
       (status.st_mode & S_ISVTX) == 0) {
     doubts.push_back(PlaceDoubt::others_may_write_folder);
   }
