@@ -134,7 +134,7 @@ BOOST_AUTO_TEST_CASE(readers_answer_while_others_write_and_write_while_others_re
 // What it proves and what it compares is of one state, whoever writes meanwhile.
 BOOST_AUTO_TEST_CASE(a_check_beside_writers_finds_no_fault) {
   Started checker(clerk,
-                  "for i in 1 2 3 4 5 6 7 8; do timeworn check > checked; "
+                  "cd \"$HOME\"; for i in 1 2 3 4 5 6 7 8; do timeworn check > checked; "
                   "if grep Fault checked; then exit 9; fi; done");
   write_at_once(*this, 2, 6);
   const Ended ended = checker.ended();
@@ -143,11 +143,11 @@ BOOST_AUTO_TEST_CASE(a_check_beside_writers_finds_no_fault) {
 
 // The clock of a record for tests stands still, so all of them want one name.
 BOOST_AUTO_TEST_CASE(copies_of_one_second_get_names_of_their_own) {
-  const Ended ended =
-      together::run(clerk,
-                    "mkdir kept; for i in 1 2 3 4; do timeworn backup kept > said.$i 2>&1 || "
-                    "touch failed & done; wait; cat said.*; ls kept | wc -l; "
-                    "[ ! -e failed ]");
+  const Ended ended = together::run(
+      clerk,
+      "cd \"$HOME\"; mkdir kept; for i in 1 2 3 4; do timeworn backup kept > said.$i 2>&1 || "
+      "touch failed & done; wait; cat said.*; ls kept | wc -l; "
+      "[ ! -e failed ]");
   BOOST_TEST(ended.code == 0, ended.printed);
   BOOST_TEST(ended.printed.ends_with("4\n"), ended.printed);
 }
