@@ -159,19 +159,22 @@ report::Sheet sheet_without_view(const World& world) {
   return sheet;
 }
 
-ExitCode run(const Typed& typed, World& world) {
-  const store::Book book = open_to_prove(world);
+struct Looked {
+  report::Checked checked;
+  report::Sheet sheet;
+};
+using Looking = std::variant<Looked, Unanswerable>;
+
+Looking look_through(const store::Book& book, const Typed& typed, World& world) {
   const auto depth = typed.has("--quick") ? store::Depth::quick : store::Depth::whole;
   report::Checked checked;
-  // One state from the first page to the last figure, whoever writes meanwhile.
-  const store::Look one_state(book);
   const std::vector<store::Finding> findings = book.check(depth);
   take_book(book, findings, checked);
   checked.is_quick = depth == store::Depth::quick;
   const auto view_or_fault = view_of_book(book, typed, world);
   if (const auto* fault = std::get_if<BookFault>(&view_or_fault)) {
     checked.faults.push_back(*fault);
-    return say_answer(report::record_check(checked, sheet_without_view(world)), typed, world);
+    return Looked{checked, sheet_without_view(world)};
   }
   const BookView& view = *std::get<std::unique_ptr<BookView>>(view_or_fault);
   if (!checked.faults.empty()) take_trust(store::trust(book.entry_ids(), findings), checked);
@@ -180,9 +183,27 @@ ExitCode run(const Typed& typed, World& world) {
     take_figures(book, view, checked);
     take_findings(view, checked);
   }
-  if (const auto why = take_sheet(typed, view, checked)) return say_unanswerable(*why, world);
+  if (const auto why = take_sheet(typed, view, checked)) return *why;
   checked.heads = head_texts(view.entries);
-  return say_answer(report::record_check(checked, view.sheet()), typed, world);
+  return Looked{checked, view.sheet()};
+}
+
+// A writer need not wait for the long look. What was seen while one wrote may be of two states and
+// is looked at again, of one state, for which the next writer waits.
+Looking look_at_one_state(const store::Book& book, const Typed& typed, World& world) {
+  const std::int64_t state = book.state();
+  Looking looking = look_through(book, typed, world);
+  if (book.state() == state) return looking;
+  const store::Look one_state(book);
+  return look_through(book, typed, world);
+}
+
+ExitCode run(const Typed& typed, World& world) {
+  const store::Book book = open_to_prove(world);
+  const Looking looking = look_at_one_state(book, typed, world);
+  if (const auto* why = std::get_if<Unanswerable>(&looking)) return say_unanswerable(*why, world);
+  const auto& looked = std::get<Looked>(looking);
+  return say_answer(report::record_check(looked.checked, looked.sheet), typed, world);
 }
 
 }  // namespace

@@ -137,6 +137,9 @@ const logbook::RecordId& Book::record() const { return inside_->record; }
 bool Book::began_a_new_writer() const { return inside_->began_a_new_writer; }
 bool Book::is_of_newer_version() const { return inside_->is_newer; }
 
+// sqlite.org/pragma.html#pragma_data_version
+std::int64_t Book::state() const { return inside_->database.number("PRAGMA data_version"); }
+
 bool Book::has_our_derived_form() const { return !has_other_derived_form(inside_->database); }
 
 bool Book::goes_on_here() const { return inside_->known.is_here; }

@@ -74,6 +74,8 @@ class Book {
   std::vector<Finding> check(Depth depth = Depth::whole) const;
   // What check finds and what speaks against taking the book for a whole copy.
   std::vector<Finding> against_copy() const;
+  // Another number once another command has written since it was last asked.
+  std::int64_t state() const;
   // False if the derived tables are of another version of this program: they cannot be asked, and
   // the next writing makes them anew.
   bool has_our_derived_form() const;
