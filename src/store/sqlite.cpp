@@ -15,10 +15,12 @@ namespace {
 using logbook::TroubleKind;
 
 constexpr std::string_view in_memory = ":memory:";
-constexpr int patience_milliseconds = 5000;
+// How long others may hold the file before we say that it is in use. A writer that waits for the
+// last reader lets no new one in (sqlite.org/lockingv3.html), so a reader waits longer than it.
+constexpr int writers_patience_milliseconds = 5000;
+constexpr int readers_patience_milliseconds = 10000;
 
-// How long others may hold the file before we say that it is in use. Everything else that a record
-// needs and that a connection must ask for each time.
+// What a record needs and a connection must ask for each time.
 constexpr std::string_view settings =
     "PRAGMA synchronous = EXTRA;"
     "PRAGMA foreign_keys = ON;"
@@ -164,7 +166,8 @@ FileHeader Database::header() const {
 
 void Database::set_up(Mode mode) {
   for (const auto& [limit, most] : limits) sqlite3_limit(handle_, limit, most);
-  check(sqlite3_busy_timeout(handle_, patience_milliseconds));
+  check(sqlite3_busy_timeout(
+      handle_, mode == Mode::read ? readers_patience_milliseconds : writers_patience_milliseconds));
   for (const int off : {SQLITE_DBCONFIG_TRUSTED_SCHEMA, SQLITE_DBCONFIG_DQS_DML,
                         SQLITE_DBCONFIG_DQS_DDL, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION}) {
     check(sqlite3_db_config(handle_, off, 0, nullptr));

@@ -45,10 +45,9 @@ constexpr std::array sentences = {
     Sentences{TroubleKind::damaged, 74,
               "{path} is damaged, so {undone}. Keep the file as it is; timeworn check shows "
               "the place."},
-    Sentences{
-        TroubleKind::not_proved, 74,
-        "{path} is not the book that this machine wrote last, and it does not prove whole, so "
-        "it was left alone. Take another copy; timeworn check shows what is wrong."},
+    Sentences{TroubleKind::not_proved, 74,
+              "{path} is not the book that this machine wrote last. It does not prove whole, so "
+              "it was left alone. Take another copy; timeworn check shows what is wrong."},
     Sentences{TroubleKind::no_place_for_mark, 78,
               "The state folder {path} cannot be used, so {undone}. Check that it may be "
               "written."},

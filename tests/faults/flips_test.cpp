@@ -105,9 +105,10 @@ Content Flips::read() const {
 
 bool Flips::is_told() const {
   try {
+    const store::Book book = open();
     // The quick check is a part of the whole one.
-    return !open().check(store::Depth::quick).empty() || !open().check().empty() ||
-           read() != right_content;
+    return book.is_of_newer_version() || !book.check(store::Depth::quick).empty() ||
+           !book.check().empty() || read() != right_content;
   } catch (const store::Trouble& trouble) {
     return words::trouble_text(trouble.what()).ends_with(")");
   }

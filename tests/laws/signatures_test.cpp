@@ -74,29 +74,30 @@ class Forge {
     }
     run(sql + guards_ + "COMMIT;");
   }
-  // Signed here, and nothing found.
+  // Signed here, and nothing found; a book that is refused as a whole is not taken either.
   bool is_taken() const {
+    try {
+      return is_signed_and_sound();
+    } catch (const store::Trouble&) {
+      return false;
+    }
+  }
+
+ private:
+  bool is_signed_and_sound() const {
     auto book = store::Book::open(path(), store::Access::write, surroundings());
     {
       store::Pen pen(book);
       pen.clear_derived();
       pen.commit();
     }
-    std::vector<Entry> entries;
-    try {
-      entries = book.entries({});
-    } catch (const store::Trouble&) {
-      return false;
-    }
     bool is_signed = false;
-    const auto standing = reckon::standing(entries, *quantity::make_day({2026, 12, 31}));
+    const auto standing = reckon::standing(book.entries({}), *quantity::make_day({2026, 12, 31}));
     for (const auto& fact : standing.facts) {
       is_signed = is_signed || fact.sign_state == reckon::SignState::signed_here;
     }
     return is_signed && book.check().empty();
   }
-
- private:
   static void write(store::Pen& pen, const std::string& text,
                     const seal::SecretKey* key = nullptr) {
     const auto read = sentence::read(text, {});
