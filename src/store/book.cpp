@@ -174,7 +174,11 @@ std::vector<logbook::Entry> Book::entries_about(const logbook::About& about) con
 logbook::Horizon Book::horizon() const {
   logbook::Horizon horizon;
   for (const logbook::WriterId& writer : writers(inside_->database)) {
-    horizon.push_back({writer, newest_of(inside_->database, writer)->number});
+    const std::optional<logbook::EntryId> newest = newest_of(inside_->database, writer);
+    if (!newest) {
+      throw Trouble({TroubleKind::damaged, inside_->database.path(), "a writer has no entry"});
+    }
+    horizon.push_back({writer, newest->number});
   }
   return horizon;
 }

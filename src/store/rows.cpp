@@ -136,10 +136,11 @@ std::vector<logbook::EntryId> entries_numbered(Database& database, const logbook
 
 std::optional<logbook::EntryId> newest_of(Database& database, const logbook::WriterId& writer) {
   const std::string name = sentence::say_writer(writer);
-  const std::int64_t number =
-      database.number("SELECT max(number) FROM entry WHERE writer = ?", name);
-  if (number == 0) return std::nullopt;
-  return entries_numbered(database, writer, number).back();
+  Statement newest = database.statement(
+      "SELECT number, digest FROM entry WHERE writer = ? ORDER BY number DESC, digest DESC LIMIT 1",
+      name);
+  if (!newest.next()) return std::nullopt;
+  return logbook::EntryId{writer, newest.number(0), digest_in(database, newest.blob(1))};
 }
 
 bool is_there(Database& database, const logbook::EntryId& entry) {

@@ -36,7 +36,7 @@ constexpr const char* sheet =
 // Under the sanitizers, which take twenty times as long, fewer.
 #ifdef __SANITIZE_ADDRESS__
 constexpr std::size_t one_of_never_changed = 100;
-constexpr std::size_t one_of_the_rest = 100;
+constexpr std::size_t one_of_the_rest = 200;
 #else
 constexpr std::size_t one_of_never_changed = 1;
 constexpr std::size_t one_of_the_rest = 16;
