@@ -7,6 +7,7 @@ DROP TABLE IF EXISTS reading;
 DROP TABLE IF EXISTS start_reading;
 DROP TABLE IF EXISTS mention;
 DROP TABLE IF EXISTS proof;
+DROP TABLE IF EXISTS arrival_digest;
 DROP TABLE IF EXISTS thing;
 
 -- What is counted: one key ("hours", "meter collective", "starts") of an airframe (place empty) or
@@ -99,4 +100,11 @@ CREATE TABLE start_reading (
 CREATE TABLE proof (
   entry INTEGER PRIMARY KEY REFERENCES arrived,
   key   TEXT NOT NULL CHECK (length(key) = 64)
+) STRICT;
+
+-- The first eight bytes of a digest of each row of arrived, which no chain holds: it tells of a bit
+-- that turned over there.
+CREATE TABLE arrival_digest (
+  entry  INTEGER PRIMARY KEY REFERENCES arrived,
+  digest BLOB NOT NULL CHECK (length(digest) = 8)
 ) STRICT;

@@ -3,6 +3,7 @@
 #include <iterator>
 #include <utility>
 
+#include "store/arrival_digests.h"
 #include "store/book.h"
 #include "store/finding_lists.h"
 #include "store/inside.h"
@@ -61,6 +62,7 @@ void check_entries(const BookInside& inside, Database& database, Depth depth,
   Listed expected = walk(database, inside.record, depth, findings);
   if (depth != Depth::whole || has_other_derived_form(database)) return;
   check_lists(database, std::move(expected), findings);
+  check_arrival_digests(database, findings);
 }
 
 // The mark speaks for this machine alone, so another one's books are without this finding.

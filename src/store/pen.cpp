@@ -5,6 +5,7 @@
 #include "quantity/expect.h"
 #include "sentence/frame.h"
 #include "sentence/sentence.h"
+#include "store/arrival_digests.h"
 #include "store/arrivals.h"
 #include "store/book.h"
 #include "store/chain.h"
@@ -191,6 +192,7 @@ Appended Pen::append(const logbook::Said& said, const std::vector<logbook::Entry
   inside.prove(stored, said, key);
   std::vector<logbook::Entry> entry{{stored.id, stored.frame, stored.sentence, said, {}}};
   list(inside.database, entry.front(), place);
+  put_arrival_digest(inside.database, place);
   prove_after(inside.database, inside.book.record, entry.front());
   tell_proofs(inside.database, entry);
   inside.places.add(stored.id, place);
@@ -212,7 +214,9 @@ void Pen::clear_derived() {
   inside_->database.run(derived_sql);
   const std::vector<logbook::Entry> all = entries();
   for (const logbook::Entry& entry : all) {
-    list(inside_->database, entry, inside_->places.of(entry.id));
+    const std::int64_t place = inside_->places.of(entry.id);
+    list(inside_->database, entry, place);
+    put_arrival_digest(inside_->database, place);
   }
   prove_all(inside_->database, inside_->book.record, all);
 }

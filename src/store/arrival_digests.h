@@ -1,0 +1,19 @@
+// store/arrival_digests.h: when an entry came is part of no chain, so a digest of each arrival is
+// kept beside it, which tells of a bit that turned over. It does not tell of someone who works it
+// out anew.
+#pragma once
+
+#include <vector>
+
+#include "store/finding.h"
+#include "store/sqlite.h"
+
+namespace store {
+
+// For the arrival at this place.
+void put_arrival_digest(Database& database, std::int64_t place);
+
+// Finds each arrival that is not as it was when its digest was made.
+void check_arrival_digests(Database& database, std::vector<Finding>& findings);
+
+}  // namespace store
