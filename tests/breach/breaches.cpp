@@ -217,7 +217,7 @@ constexpr std::array all = {
     Breach{"another kind of file", standing, "PRAGMA application_id = 1;", found,
            "is no book of Timeworn"},
     Breach{"when an entry came", dropped, "UPDATE arrived SET at = at - 86400, day = day - 1;",
-           unseen, "arrivals are this book's own memory and under no digest"},
+           found, "K-22"},
     Breach{"the last entry and all that was made of it", dropped,
            "PRAGMA foreign_keys = OFF; DELETE FROM use WHERE entry = 22; "
            "DELETE FROM mention WHERE entry = 22; DELETE FROM arrived WHERE number = 22; "

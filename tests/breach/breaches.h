@@ -11,7 +11,6 @@ enum class Outcome {
   refused,   // the file itself refuses, and nothing is changed
   found,     // done, and check tells of it
   harmless,  // done, and neither the record nor an answer is another
-  unseen,    // done, and this book alone cannot tell; why not stands beside it
 };
 
 enum class Guards {
@@ -25,7 +24,7 @@ struct Breach {
   std::string_view sql;
   Outcome outcome;
   // Refused: what the shell says. Found: what check says, as "K-3" for the entry of that number.
-  // Harmless or unseen: why.
+  // Harmless: why.
   std::string_view words;
 };
 

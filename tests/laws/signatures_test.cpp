@@ -62,7 +62,8 @@ class Forge {
         "PRAGMA synchronous = OFF; BEGIN; DROP TRIGGER IF EXISTS entry_is_never_removed; "
         "DROP TRIGGER IF EXISTS arrived_is_never_removed; "
         "DROP TRIGGER IF EXISTS own_entry_follows_the_newest; DELETE FROM proof; "
-        "DELETE FROM mention; DELETE FROM arrived; DELETE FROM entry;";
+        "DELETE FROM mention; DELETE FROM arrival_digest; DELETE FROM arrived; "
+        "DELETE FROM entry;";
     for (Entry& entry : forged) {
       const auto read = sentence::read(entry.sentence, {});
       if (read.said) entry.frame.about = sentence::about(*read.said);

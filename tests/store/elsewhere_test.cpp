@@ -102,7 +102,8 @@ BOOST_AUTO_TEST_CASE(a_changed_entry_is_refused_by_its_name) {
 BOOST_AUTO_TEST_CASE(an_entry_taken_out_of_the_own_chain_is_refused) {
   unguarded(
       "PRAGMA foreign_keys = OFF; DELETE FROM mention WHERE entry = 5; "
-      "DELETE FROM arrived WHERE number = 5; DELETE FROM entry WHERE number = 5");
+      "DELETE FROM arrival_digest WHERE entry = 5; DELETE FROM arrived WHERE number = 5; "
+      "DELETE FROM entry WHERE number = 5");
   BOOST_TEST(refusal().ends_with("-6, the entries before it are missing"), refusal());
 }
 
