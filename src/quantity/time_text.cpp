@@ -20,7 +20,7 @@ std::string say_minutes(std::int64_t minutes) {
 // Minutes in 9:11 or 09:11, whatever the hour.
 Typed<std::int64_t> read_minutes(std::string_view text) {
   const std::size_t mark = text.find(':');
-  if (mark == std::string_view::npos || mark > 2) return not_a_time;
+  if (mark > 2) return not_a_time;  // farther away, or nowhere
   const std::string_view hours = text.substr(0, mark);
   const std::string_view minutes = text.substr(mark + 1);
   if (!is_all_digits(hours) || !is_all_digits(minutes) || minutes.size() != 2) return not_a_time;

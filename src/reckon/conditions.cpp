@@ -55,12 +55,12 @@ std::map<logbook::PlaceName, Need> places_of(const Asked& asked, const logbook::
 void add_empty_places(const Asked& asked, const logbook::Thing& host,
                       std::vector<Missing>& missing) {
   const std::vector<Stay> fitted = asked.view.histories.fitted_now(host);
-  for (const auto& [place, need] : places_of(asked, host)) {
-    const bool is_filled = std::any_of(fitted.begin(), fitted.end(),
-                                       [&](const Stay& stay) { return stay.place == place; });
-    if (is_filled || need == Need::optional) continue;
+  for (const auto& wanted : places_of(asked, host)) {
+    const auto is_there = [&](const Stay& stay) { return stay.place == wanted.first; };
+    if (wanted.second == Need::optional) continue;
+    if (std::any_of(fitted.begin(), fitted.end(), is_there)) continue;
     missing.push_back(about(Condition::places, host));
-    missing.back().place = place;
+    missing.back().place = wanted.first;
   }
 }
 

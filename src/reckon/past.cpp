@@ -67,7 +67,7 @@ struct Past::Airframe {
 
  private:
   void note_newest();
-  void sum_days(std::map<quantity::Day, quantity::ServiceHours> flown);
+  void sum_days(const std::map<quantity::Day, quantity::ServiceHours>& flown);
 };
 
 namespace {
@@ -112,7 +112,7 @@ void Past::Airframe::note_newest() {
   }
 }
 
-void Past::Airframe::sum_days(std::map<quantity::Day, quantity::ServiceHours> flown) {
+void Past::Airframe::sum_days(const std::map<quantity::Day, quantity::ServiceHours>& flown) {
   quantity::ServiceHours sum;
   for (const auto& [day, hours] : flown) sums.emplace_back(day, sum += hours);
 }
@@ -130,7 +130,7 @@ void Past::Airframe::finish(const Knowledge& knowledge, const logbook::Aircraft&
     if (now.begun && value.said->day < now.begun->day) continue;
     flown[value.said->day] += now.hours(*value.said);
   }
-  sum_days(std::move(flown));
+  sum_days(flown);
 }
 
 bool Past::Airframe::is_all_seen_before(quantity::Day day, const Seen& seen) const {
