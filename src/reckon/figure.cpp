@@ -42,6 +42,12 @@ Figure Figure::operator-(const Figure& other) const {
   return difference;
 }
 
+Figure Figure::operator-() const {
+  Figure negative = *this;
+  negative.raw_ = quantity::checked_subtract(0, raw_);
+  return negative;
+}
+
 std::strong_ordering Figure::compare(const Figure& other) const {
   EXPECT(unit_ == other.unit_);
   return raw_ <=> other.raw_;

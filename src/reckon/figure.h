@@ -52,6 +52,7 @@ class Figure {
 
   Figure operator+(const Figure& other) const;  // same unit, else a broken promise
   Figure operator-(const Figure& other) const;
+  Figure operator-() const;
   // Compares the values alone, of one unit.
   std::strong_ordering compare(const Figure& other) const;
   bool operator==(const Figure& other) const = default;

@@ -52,8 +52,6 @@ std::string plain(const Figure& figure, const Clock& clock, Toward toward) {
   return {};
 }
 
-Figure negated(const Figure& figure) { return figure - figure - figure; }
-
 }  // namespace
 
 std::string hours_used(quantity::ServiceHours hours) { return to_hundredths(hours, Toward::up); }
@@ -124,7 +122,7 @@ std::string left_text(const Side& side) {
 }
 
 std::string over_text(const Side& side) {
-  return side.left ? plain(negated(*side.left), side.clock, Toward::up) : "not known";
+  return side.left ? plain(-*side.left, side.clock, Toward::up) : "not known";
 }
 
 std::string used_text(const Side& side) {

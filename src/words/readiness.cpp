@@ -50,7 +50,7 @@ std::string passed_text(const Obstacle& obstacle) {
   const std::string name = capital(item_name(obstacle.item));
   if (side.is_calendar) return fill("{} was due by {}.", {name, due_text(side)});
   if (obstacle.left.raw() < 0) {
-    const reckon::Figure over = obstacle.left - obstacle.left - obstacle.left;
+    const reckon::Figure over = -obstacle.left;
     return fill("{} is over by {}.", {name, figure_used(over, side.clock)});
   }
   return fill("{} is due now: {} left.", {name, figure_left(obstacle.left, side.clock)});
