@@ -21,15 +21,8 @@ struct Elsewhere {
   void deed(const std::string& sql) const {
     BOOST_REQUIRE(desk::run_sql(folder.path("the.book"), sql) == "");
   }
-  // With the guards taken away, and put back afterwards.
   void unguarded(const std::string& sql) const {
-    const auto path = folder.path("the.book");
-    const auto guards = desk::ask_sql(
-        path, "SELECT group_concat(sql, '; ') FROM sqlite_schema WHERE type = 'trigger'");
-    const auto drop = desk::ask_sql(path,
-                                    "SELECT group_concat('DROP TRIGGER ' || name, '; ') FROM "
-                                    "sqlite_schema WHERE type = 'trigger'");
-    deed(drop + "; " + sql + "; " + guards);
+    BOOST_REQUIRE(desk::run_unguarded(folder.path("the.book"), sql) == "");
   }
   // What a machine without any mark says, and in which words.
   std::string refusal(store::Access access = store::Access::read) const {
