@@ -36,15 +36,16 @@ void put_arrival_digest(Database& database, std::int64_t place) {
   database.execute("INSERT INTO arrival_digest VALUES (?, ?)", place, Blob(digest_of(arrival)));
 }
 
-void check_arrival_digests(Database& database, std::vector<Finding>& findings) {
+std::vector<logbook::EntryId> changed_arrivals(Database& database) {
+  std::vector<logbook::EntryId> changed;
   Statement arrival = database.statement(std::string(arrivals));
   while (arrival.next()) {
     const Blob kept = arrival.blob(7);
     const Kept digest = digest_of(arrival);
     if (std::equal(kept.begin(), kept.end(), digest.begin(), digest.end())) continue;
-    findings.push_back(
-        {"arrived", entry_in(database, arrival, 0), "when it came is not what was noted then"});
+    changed.push_back(entry_in(database, arrival, 0));
   }
+  return changed;
 }
 
 }  // namespace store

@@ -5,7 +5,7 @@
 
 #include <vector>
 
-#include "store/finding.h"
+#include "logbook/entry.h"
 #include "store/sqlite.h"
 
 namespace store {
@@ -13,7 +13,7 @@ namespace store {
 // For the arrival at this place.
 void put_arrival_digest(Database& database, std::int64_t place);
 
-// Finds each arrival that is not as it was when its digest was made.
-void check_arrival_digests(Database& database, std::vector<Finding>& findings);
+// The entries whose arrival is not as it was when its digest was made.
+std::vector<logbook::EntryId> changed_arrivals(Database& database);
 
 }  // namespace store

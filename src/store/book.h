@@ -139,8 +139,9 @@ class Pen {
   // True if the derived tables had another form: they were made anew, and every use has yet to be
   // replaced in this command.
   bool must_derive_anew() const;
-  // Drops and makes anew every derived table from the entries; uses come through replace.
-  void clear_derived();
+  // Drops and makes anew every derived table from the entries; uses come through replace. Gives the
+  // entries whose arrival is not as it was noted, since the new digests are of what stands now.
+  std::vector<logbook::EntryId> clear_derived();
   // Durable when it returns: only then may "Saved" be said.
   void commit();
 

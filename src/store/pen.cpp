@@ -17,6 +17,7 @@
 #include "store/origin.h"
 #include "store/proofs.h"
 #include "store/rows.h"
+#include "store/schema_proof.h"
 #include "store/schema_sql.h"
 #include "store/signatures.h"
 #include "store/use_rows.h"
@@ -209,8 +210,10 @@ void Pen::replace(const logbook::DerivedUse& use) {
 
 bool Pen::must_derive_anew() const { return inside_->book.has_other_derived_form; }
 
-void Pen::clear_derived() {
+std::vector<logbook::EntryId> Pen::clear_derived() {
   EXPECT(!inside_->is_committed);
+  std::vector<logbook::EntryId> changed;
+  if (!has_other_derived_form(inside_->database)) changed = changed_arrivals(inside_->database);
   inside_->database.run(derived_sql);
   const std::vector<logbook::Entry> all = entries();
   for (const logbook::Entry& entry : all) {
@@ -219,6 +222,7 @@ void Pen::clear_derived() {
     put_arrival_digest(inside_->database, place);
   }
   prove_all(inside_->database, inside_->book.record, all);
+  return changed;
 }
 
 void Pen::commit() {

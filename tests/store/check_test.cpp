@@ -42,6 +42,19 @@ BOOST_FIXTURE_TEST_SUITE(checking, Checked)
 
 BOOST_AUTO_TEST_CASE(nothing_is_found_in_a_sound_book) { BOOST_TEST(after("") == "whole"); }
 
+BOOST_AUTO_TEST_CASE(a_changed_time_of_arrival_is_found_and_told_once_more_when_all_is_made_anew) {
+  BOOST_TEST(after("UPDATE arrived SET day = day + 1 WHERE number = 3") == "arrived 3");
+  BOOST_TEST(after("UPDATE arrived SET at = at - 86400 WHERE number = 5") ==
+             "arrived 3, arrived 5");
+  auto book = desk::open(folder, "the.book", store::Access::write);
+  store::Pen pen(book);
+  const auto changed = pen.clear_derived();
+  BOOST_TEST_REQUIRE(changed.size() == 2U);
+  BOOST_TEST(changed.front().number == 3);
+  BOOST_TEST(changed.back().number == 5);
+  BOOST_TEST(pen.clear_derived().empty());
+}
+
 BOOST_AUTO_TEST_CASE(a_guard_that_was_taken_away_is_found) {
   BOOST_REQUIRE(desk::run_sql(folder.path("the.book"), without_guards) == "");
   BOOST_TEST(found() == "guard");
