@@ -1,5 +1,6 @@
 -- What is worked out from the entries, kept only to answer quickly. It may be dropped and made anew
--- at any time, which is what this file does. entry is a place in arrived.
+-- at any time, which is what this file does; the program tells first which digests of arrivals did
+-- not fit. entry is a place in arrived.
 DROP TABLE IF EXISTS use;
 DROP TABLE IF EXISTS running_total;
 DROP TABLE IF EXISTS series;
@@ -103,7 +104,7 @@ CREATE TABLE proof (
 ) STRICT;
 
 -- The first eight bytes of a digest of each row of arrived, which no chain holds: it tells of a bit
--- that turned over there.
+-- that turned over there. Made anew it is of what stands then.
 CREATE TABLE arrival_digest (
   entry  INTEGER PRIMARY KEY REFERENCES arrived,
   digest BLOB NOT NULL CHECK (length(digest) = 8)

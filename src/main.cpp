@@ -76,10 +76,6 @@ int main(int count, char** typed) {
   std::ios::sync_with_stdio(false);
   try {
     return run(std::vector<std::string>(typed + 1, typed + count));
-  } catch (const store::Trouble& trouble) {
-    std::cout.flush();
-    std::cerr << words::trouble_text(trouble.what()) << '\n';
-    return words::trouble_exit_code(trouble.what());
   } catch (const quantity::BrokenPromise& broken) {
     std::cout.flush();
     std::cerr << "The program broke a promise to itself: " << broken.promise()

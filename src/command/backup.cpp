@@ -139,7 +139,8 @@ std::optional<std::size_t> copies_to_keep(const Typed& typed) {
   return number.is_read() && number.value() > 0 ? static_cast<std::size_t>(number.value()) : 0;
 }
 
-ExitCode back_up(const Typed& typed, World& world) {
+ExitCode run(const Typed& typed, World& world) {
+  world.undone = "no copy was made";
   const auto keep = copies_to_keep(typed);
   if (keep && *keep == 0) {
     return say_unanswerable(
@@ -157,18 +158,6 @@ ExitCode back_up(const Typed& typed, World& world) {
   if (!is_remembered(book, copied, world)) return bad_settings;
   if (keep) say_removed(remove_older(book, copied, stem(book), *keep), world);
   return done;
-}
-
-ExitCode run(const Typed& typed, World& world) {
-  try {
-    return back_up(typed, world);
-  } catch (const store::Trouble& trouble) {
-    if (world.has_saved) tell(*world.err, "The copy stands, but what comes after it failed.\n");
-    *world.err << words::trouble_text(trouble.what(),
-                                      world.has_saved ? "no more was done" : "no copy was made")
-               << '\n';
-    return static_cast<ExitCode>(words::trouble_exit_code(trouble.what()));
-  }
 }
 
 }  // namespace

@@ -44,6 +44,7 @@ struct World {
   std::size_t columns = 80;
   bool has_warned_of_place = false;  // once a command, however often it opens the book
   bool has_saved = false;  // what was asked for stands on the disk, whatever becomes of the answer
+  std::string undone = "nothing was saved";  // what is said of it until then, if trouble comes
 };
 
 // An option: "--as-of" takes a value named DAY; one without a value name is a flag.

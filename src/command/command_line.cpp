@@ -8,8 +8,10 @@
 #include "command/commands.h"
 #include "command/help.h"
 #include "command/version.h"
+#include "store/trouble.h"
 #include "text/nearest.h"
 #include "text/visible.h"
+#include "words/words.h"
 
 namespace command {
 
@@ -119,9 +121,7 @@ ExitCode help_for(const Words& words, World& world) {
   return done;
 }
 
-}  // namespace
-
-ExitCode run(const std::vector<std::string>& words, World& world) {
+ExitCode run_words(const Words& words, World& world) {
   if (words.empty()) return say_overview(*world.out), done;
   const std::string& first = words.front();
   if (first == "--version") {
@@ -138,6 +138,25 @@ ExitCode run(const std::vector<std::string>& words, World& world) {
     return done;
   }
   return run_command(*command, rest, world);
+}
+
+// What stands is said first, and then what does not.
+ExitCode say_trouble(const logbook::Trouble& trouble, World& world) {
+  world.out->flush();
+  if (world.has_saved) *world.err << words::unfinished_text() << '\n';
+  *world.err << words::trouble_text(trouble, world.has_saved ? "no more was done" : world.undone)
+             << '\n';
+  return static_cast<ExitCode>(words::trouble_exit_code(trouble));
+}
+
+}  // namespace
+
+ExitCode run(const std::vector<std::string>& words, World& world) {
+  try {
+    return run_words(words, world);
+  } catch (const store::Trouble& trouble) {
+    return say_trouble(trouble.what(), world);
+  }
 }
 
 }  // namespace command

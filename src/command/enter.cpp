@@ -10,10 +10,12 @@
 #include "command/derive.h"
 #include "command/the_book.h"
 #include "reckon/check.h"
+#include "reckon/check_signed.h"
 #include "report/counting_notices.h"
 #include "report/receipt.h"
 #include "store/book.h"
 #include "words/faults.h"
+#include "words/receipts.h"
 #include "words/signings.h"
 #include "words/words.h"
 
@@ -200,14 +202,17 @@ std::string against_signature(const std::vector<logbook::Entry>& all,
   return {};
 }
 
-// What counted before the newest entries. Nothing is to be told where no entry ever asked for a
-// signature.
-report::CountedWork counted_before(std::vector<logbook::Entry>& all, const report::Saved& saved,
-                                   const World& world) {
-  const bool may_not_count = std::any_of(all.begin(), all.end(), [](const logbook::Entry& entry) {
-    return entry.said && std::holds_alternative<logbook::CountsWork>(carrier(*entry.said).fact);
-  });
-  if (!may_not_count) return {};
+// True if the entry can change what counts of older work.
+bool may_change_counting(const logbook::Entry& entry) {
+  const logbook::Fact& fact = entry.said->fact;
+  return reckon::is_about_signing(fact) || std::holds_alternative<logbook::Corrected>(fact) ||
+         std::holds_alternative<logbook::Struck>(fact);
+}
+
+// What counted before the newest entries; absent where they change nothing in it.
+std::optional<report::CountedWork> counted_before(std::vector<logbook::Entry>& all,
+                                                  const report::Saved& saved, const World& world) {
+  if (std::none_of(saved.entries.begin(), saved.entries.end(), may_change_counting)) return {};
   // They stand at the end; the others are not copied.
   all.erase(all.end() - static_cast<std::ptrdiff_t>(saved.entries.size()), all.end());
   report::CountedWork before = report::counted_work(reckon::standing(all, world.today));
@@ -270,6 +275,9 @@ ExitCode enter(const Entering& entering, const Typed& typed, World& world) {
   world.has_saved = true;
   if (book.began_a_new_writer()) {
     saved.notices.emplace_back(copy_notice);
+  }
+  if (!pen.changed_arrivals().empty()) {
+    saved.notices.push_back(words::changed_arrivals_text(pen.changed_arrivals()));
   }
   return say_receipt(std::move(all), std::move(saved), typed, world);
 }

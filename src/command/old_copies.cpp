@@ -26,12 +26,14 @@ store::Book opened(const std::string& path) {
 
 enum class Worth { replaced, needed, of_another };
 
-// A copy of ours that the new one replaces: of this book, and with no entry that the new one lacks.
+// A copy of ours that the new one replaces: of this book, whole, and with no entry that the new one
+// lacks.
 Worth worth(const std::string& path, const store::Book& book, const store::Copied& newest) {
   if (store::is_same_file(path, book.path())) return Worth::of_another;
   try {
     const store::Book old = opened(path);
     if (old.record() != book.record() || old.writer() != book.writer()) return Worth::of_another;
+    if (!old.against_copy(store::Depth::quick).empty()) return Worth::needed;
     const auto there = old.entry_ids();
     const auto& here = newest.held;
     const bool is_within = std::includes(here.begin(), here.end(), there.begin(), there.end());
@@ -110,14 +112,17 @@ RemovedCopies remove_older(const store::Book& book, const store::Copied& newest,
     if (store::is_same_file(path, newest.path)) continue;
     const Worth what = worth(path, book, newest);
     if (what == Worth::of_another) continue;
+    // It is told and stays, and none of those that stand for the book is taken away in its place.
+    if (what == Worth::needed) {
+      result.kept.push_back(name);
+      continue;
+    }
     if (left < least) {
       ++left;
       continue;
     }
     std::error_code trouble;
-    if (what == Worth::needed) {
-      result.kept.push_back(name);
-    } else if (files::remove(path, trouble)) {
+    if (files::remove(path, trouble)) {
       ++result.count;
     } else {
       result.failed.push_back(name);

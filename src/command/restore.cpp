@@ -81,12 +81,10 @@ std::string what_writing_will_do(const store::Book& restored) {
 }
 
 // The first thing that speaks against the copy is thrown.
-void expect_whole(const store::Book& copy, const std::string& from) {
+void expect_sound(const store::Book& copy, const std::string& from) {
   const auto against = copy.against_copy();
   if (against.empty()) return;
-  const std::string entry =
-      against.front().entry ? words::entry_name(*against.front().entry) + ", " : "";
-  throw store::Trouble({logbook::TroubleKind::damaged, from, entry + against.front().detail});
+  throw store::Trouble({logbook::TroubleKind::damaged, from, store::told(against.front())});
 }
 
 // Under its name and with whatever lies beside it, the new book must be what the copy is.
@@ -106,7 +104,7 @@ ExitCode say_restored(const store::Book& copy, const std::string& to, World& wor
 
 ExitCode restore(const std::string& from, const std::string& to, World& world) {
   const auto copy = store::Book::open(from, store::Access::prove, surroundings(world));
-  expect_whole(copy, from);
+  expect_sound(copy, from);
   tell(*world.out, "The copy " + shown(from) + " is proved.\n" + contents(copy, world));
   if (is_there(world.book_path)) tell(*world.out, about_standing(world.book_path, copy, world));
   if (is_there(to)) {
@@ -127,15 +125,8 @@ ExitCode run(const Typed& typed, World& world) {
         {"Which copy? Say for example: timeworn restore /media/stick/copy.db", typed_wrongly},
         world);
   }
-  try {
-    return restore(typed.operands.front(), typed.text("--to").value_or(world.book_path), world);
-  } catch (const store::Trouble& trouble) {
-    if (world.has_saved) tell(*world.err, "The new book stands, but looking at it again failed.\n");
-    *world.err << words::trouble_text(trouble.what(), world.has_saved ? "it was not looked at again"
-                                                                      : "nothing was restored")
-               << '\n';
-    return static_cast<ExitCode>(words::trouble_exit_code(trouble.what()));
-  }
+  world.undone = "nothing was restored";
+  return restore(typed.operands.front(), typed.text("--to").value_or(world.book_path), world);
 }
 
 }  // namespace

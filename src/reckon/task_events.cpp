@@ -10,7 +10,7 @@ namespace {
 
 template <class Work>
 bool is_about(const Work& work, const logbook::Task& task, const logbook::Thing& thing) {
-  return work.name == task.name && work.thing == thing && is_same_class(work.class_, task.class_);
+  return is_same_task(work, task) && work.thing == thing;
 }
 
 bool is_before_record(const View& view, const logbook::Thing& thing, const Mark& mark) {

@@ -5,9 +5,16 @@
 #include <optional>
 #include <vector>
 
+#include "reckon/rules_in_force.h"
 #include "reckon/view.h"
 
 namespace reckon {
+
+// What has a class and a name: a task, work done on it, its stated due point.
+template <class One, class Other>
+bool is_same_task(const One& one, const Other& other) {
+  return one.name == other.name && is_same_class(one.class_, other.class_);
+}
 
 struct TaskEvent {
   const StandingFact* fact = nullptr;

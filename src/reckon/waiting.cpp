@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "reckon/task_events.h"
+
 namespace reckon {
 namespace {
 
@@ -24,17 +26,12 @@ std::optional<TaskWork> task_work(const logbook::Fact& fact) {
   return std::nullopt;
 }
 
-bool is_of(const TaskWork& work, const logbook::Task& task) {
-  return work.name == task.name && is_same_class(work.class_, task.class_);
-}
-
 // Whether newer work of this kind leaves nothing of the older. A stated due point may be of one
 // side only, so that it replaces nothing.
 bool replaces(const logbook::Fact& newer, const logbook::Fact& older) {
   if (const std::optional<TaskWork> work = task_work(older)) {
     const auto* done = std::get_if<logbook::Done>(&newer);
-    return done != nullptr && done->name == work->name && done->thing == work->thing &&
-           is_same_class(done->class_, work->class_);
+    return done != nullptr && is_same_task(*done, *work) && done->thing == work->thing;
   }
   const auto* overhauled = std::get_if<Overhauled>(&older);
   const auto* again = std::get_if<Overhauled>(&newer);
@@ -47,14 +44,14 @@ bool is_chained(const logbook::Fact& fact, const Standing& standing) {
   if (!work) return false;
   return std::any_of(standing.facts.begin(), standing.facts.end(), [&](const StandingFact& other) {
     const auto* task = std::get_if<logbook::Task>(&other.said->fact);
-    return task != nullptr && is_of(*work, *task) &&
+    return task != nullptr && is_same_task(*work, *task) &&
            (task->excess_counts || task->next_from == logbook::NextFrom::due);
   });
 }
 
 bool would_move(const Item& item, const logbook::Fact& fact) {
   if (const std::optional<TaskWork> work = task_work(fact)) {
-    return item.task != nullptr && work->thing == item.thing && is_of(*work, *item.task);
+    return item.task != nullptr && work->thing == item.thing && is_same_task(*work, *item.task);
   }
   const auto* overhauled = std::get_if<Overhauled>(&fact);
   return overhauled != nullptr && overhauled->thing == item.thing &&

@@ -14,8 +14,7 @@ namespace reckon {
 bool waits(const StandingFact& work, const Histories& histories, const Standing& standing);
 
 // The newest entries of such work by which this item would count: its task done or stated as next
-// due, or its thing
-// overhauled where a side counts since overhaul.
+// due, or its thing overhauled where a side counts since overhaul.
 std::vector<logbook::EntryId> waiting_for(const View& view, const Item& item);
 
 }  // namespace reckon

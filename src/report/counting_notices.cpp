@@ -19,6 +19,15 @@ bool is_saved(const StandingFact& fact, const Saved& saved) {
                      [&](const logbook::Entry& entry) { return entry.id == fact.chain.back(); });
 }
 
+enum class Before { unchanged, not_there, uncounted, counted };
+
+Before before_of(const StandingFact& fact, const Saved& saved) {
+  if (!saved.counted_before) return Before::unchanged;
+  const auto before = saved.counted_before->find(fact.root);
+  if (before == saved.counted_before->end()) return Before::not_there;
+  return before->second ? Before::counted : Before::uncounted;
+}
+
 using Work = std::vector<const StandingFact*>;
 
 void add_list(std::string_view sentence, const Work& work, std::vector<std::string>& notices) {
@@ -53,14 +62,12 @@ std::vector<std::string> counting_notices(const reckon::Standing& standing, cons
   Work no_more;
   Work fresh;
   for (const StandingFact& fact : standing.facts) {
-    const auto before = saved.counted_before.find(fact.root);
-    const bool stood = before != saved.counted_before.end();
-    const bool counted = stood && before->second;
+    const Before before = before_of(fact, saved);
     if (fact.is_counted) {
-      if (stood && !counted) now.push_back(&fact);
-    } else if (!stood || is_saved(fact, saved)) {
+      if (before == Before::uncounted) now.push_back(&fact);
+    } else if (before == Before::not_there || is_saved(fact, saved)) {
       fresh.push_back(&fact);
-    } else if (counted) {
+    } else if (before == Before::counted) {
       no_more.push_back(&fact);
     }
   }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <vector>
 
 #include "reckon/due.h"
@@ -17,7 +18,8 @@ struct Saved {
   quantity::Day today;
   bool day_was_left_out = false;     // then "(today)" is said
   std::vector<std::string> notices;  // sentences: a new writer, an accepted doubt …
-  CountedWork counted_before;        // work that stood before these entries
+  // Work that stood before these entries; absent if they can change nothing in it.
+  std::optional<CountedWork> counted_before;
 };
 
 }  // namespace report

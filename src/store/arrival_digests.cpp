@@ -5,6 +5,7 @@
 #include <string>
 
 #include "seal/digest.h"
+#include "store/schema_proof.h"
 #include "store/sql.h"
 
 namespace store {
@@ -38,6 +39,7 @@ void put_arrival_digest(Database& database, std::int64_t place) {
 
 std::vector<logbook::EntryId> changed_arrivals(Database& database) {
   std::vector<logbook::EntryId> changed;
+  if (!has_our_table(database, "arrival_digest")) return changed;
   Statement arrival = database.statement(std::string(arrivals));
   while (arrival.next()) {
     const Blob kept = arrival.blob(7);

@@ -13,7 +13,8 @@ namespace store {
 // For the arrival at this place.
 void put_arrival_digest(Database& database, std::int64_t place);
 
-// The entries whose arrival is not as it was when its digest was made.
+// The entries whose arrival is not as it was when its digest was made; none if the table of digests
+// is not ours.
 std::vector<logbook::EntryId> changed_arrivals(Database& database);
 
 }  // namespace store

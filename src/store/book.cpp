@@ -83,17 +83,12 @@ void Book::make(const std::string& path, const logbook::Said& begins,
   NewFile file(path);
   {
     const logbook::RecordId record = new_record(origin_of(begins, surroundings));
-    auto inside =
-        std::unique_ptr<BookInside>(new BookInside{Database(file.name(), Database::Mode::create),
-                                                   Access::write,
-                                                   surroundings,
-                                                   record,
-                                                   false,
-                                                   false,
-                                                   begins,
-                                                   false,
-                                                   {},
-                                                   0});
+    auto inside = std::unique_ptr<BookInside>(
+        new BookInside{.database = Database(file.name(), Database::Mode::create),
+                       .access = Access::write,
+                       .surroundings = surroundings,
+                       .record = record,
+                       .begins = begins});
     lay_out(inside->database, record);
     Book book(std::move(inside));
     Pen pen(book);
@@ -114,7 +109,7 @@ Book Book::open(const std::string& path, Access access, const Surroundings& surr
   const std::string file = existing_file(path, access);
   const auto mode = access == Access::write ? Database::Mode::write : Database::Mode::read;
   auto inside = std::unique_ptr<BookInside>(new BookInside{
-      Database(file, mode), access, surroundings, {}, false, false, {}, false, {}, 0});
+      .database = Database(file, mode), .access = access, .surroundings = surroundings});
   inside->record = record_of(inside->database, path);
   inside->is_newer = inside->database.number("PRAGMA user_version") > schema_version;
   if (inside->is_newer && access == Access::write) {
@@ -124,10 +119,11 @@ Book Book::open(const std::string& path, Access access, const Surroundings& surr
   if (!inside->known.is_here && access != Access::prove) {
     const Transaction one_state(inside->database, Transaction::Kind::look);
     expect_whole(inside->database, inside->is_newer ? Form::newer : Form::ours, path);
-    expect_proved(inside->database, inside->record, path);
+    inside->proved = expect_proved(inside->database, inside->record, path);
   }
   if (access == Access::write) {
-    inside->has_other_derived_form = has_other_derived_form(inside->database);
+    inside->must_derive_anew = has_other_derived_form(inside->database) ||
+                               (inside->proved && *inside->proved != proofs_in(inside->database));
   }
   return Book(std::move(inside));
 }
@@ -153,13 +149,15 @@ logbook::WriterId Book::writer() const {
 
 std::vector<logbook::Entry> Book::entries(const std::optional<logbook::Horizon>& horizon) const {
   Database& database = inside_->database;
-  if (!horizon) return entries_in(database, database.statement(select(all_entries)));
+  if (!horizon)
+    return entries_in(database, inside_->proved, database.statement(select(all_entries)));
   std::vector<logbook::Entry> result;
   logbook::Horizon heads = *horizon;
   std::sort(heads.begin(), heads.end());
   for (const logbook::Head& head : heads) {
     const std::string writer = sentence::say_writer(head.writer);
-    auto some = entries_in(database, database.statement(select(to_head), writer, head.number));
+    auto some = entries_in(database, inside_->proved,
+                           database.statement(select(to_head), writer, head.number));
     std::move(some.begin(), some.end(), std::back_inserter(result));
   }
   return result;
@@ -168,7 +166,7 @@ std::vector<logbook::Entry> Book::entries(const std::optional<logbook::Horizon>&
 std::vector<logbook::Entry> Book::entries_about(const logbook::About& about) const {
   Database& database = inside_->database;
   const std::string name = sentence::say_about({about});
-  return entries_in(database, database.statement(select(about_thing), name));
+  return entries_in(database, inside_->proved, database.statement(select(about_thing), name));
 }
 
 logbook::Horizon Book::horizon() const {

@@ -73,7 +73,7 @@ class Book {
   // what we do not know is passed over.
   std::vector<Finding> check(Depth depth = Depth::whole) const;
   // What check finds and what speaks against taking the book for a whole copy.
-  std::vector<Finding> against_copy() const;
+  std::vector<Finding> against_copy(Depth depth = Depth::whole) const;
   // Another number once another command has written since it was last asked.
   std::int64_t state() const;
   // False if the derived tables are of another version of this program: they cannot be asked, and
@@ -139,9 +139,11 @@ class Pen {
   // True if the derived tables had another form: they were made anew, and every use has yet to be
   // replaced in this command.
   bool must_derive_anew() const;
-  // Drops and makes anew every derived table from the entries; uses come through replace. Gives the
-  // entries whose arrival is not as it was noted, since the new digests are of what stands now.
-  std::vector<logbook::EntryId> clear_derived();
+  // Drops and makes anew every derived table from the entries; uses come through replace.
+  void clear_derived();
+  // The entries whose arrival was not as it had been noted when the derived tables were made anew:
+  // the new digests are of what stands now.
+  const std::vector<logbook::EntryId>& changed_arrivals() const;
   // Durable when it returns: only then may "Saved" be said.
   void commit();
 

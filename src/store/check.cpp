@@ -57,14 +57,20 @@ void check_lists(Database& database, Listed expected, std::vector<Finding>& find
   }
 }
 
-void check_entries(const BookInside& inside, Database& database, Depth depth,
-                   std::vector<Finding>& findings) {
-  Listed expected = walk(database, inside.record, depth, findings);
-  if (depth != Depth::whole || has_other_derived_form(database)) return;
-  check_lists(database, std::move(expected), findings);
+void check_entries(BookInside& inside, Depth depth, std::vector<Finding>& findings) {
+  Database& database = inside.database;
+  Walked walked = walk(database, inside.record, depth, findings);
+  if (depth == Depth::quick) return;
+  if (has_our_table(database, "proof") && walked.proved != proofs_in(database)) {
+    findings.push_back({"derived", {}, "the list of proved signatures"});
+  }
+  inside.proved = std::move(walked.proved);
+  if (depth != Depth::whole) return;
   for (const logbook::EntryId& entry : changed_arrivals(database)) {
     findings.push_back({"arrived", entry, "when it came is not what was noted then"});
   }
+  if (has_other_derived_form(database)) return;
+  check_lists(database, std::move(walked.expected), findings);
 }
 
 // The mark speaks for this machine alone, so another one's books are without this finding.
@@ -75,7 +81,8 @@ void check_mark(const BookInside& inside, std::vector<Finding>& findings) {
                       "cut off or made anew, or this is an older copy"});
 }
 
-std::vector<Finding> check_all(const BookInside& inside, Database& database, Depth depth) {
+std::vector<Finding> check_all(BookInside& inside, Depth depth) {
+  Database& database = inside.database;
   std::vector<Finding> findings;
   try {
     check_file(database, depth, findings);
@@ -83,7 +90,7 @@ std::vector<Finding> check_all(const BookInside& inside, Database& database, Dep
     const auto weight =
         check_schema(database, inside.is_newer ? Form::newer : Form::ours, findings);
     const bool is_legible = inside.is_newer || weight != SchemaDifference::Weight::table;
-    if (is_legible) check_entries(inside, database, depth, findings);
+    if (is_legible) check_entries(inside, depth, findings);
   } catch (const Trouble& trouble) {
     // A page that cannot be read ends the walk; what was found so far stands.
     if (trouble.what().kind != logbook::TroubleKind::damaged) throw;
@@ -96,7 +103,7 @@ std::vector<Finding> check_all(const BookInside& inside, Database& database, Dep
 
 std::vector<Finding> Book::check(Depth depth) const {
   const Look look(*this);
-  return check_all(*inside_, inside_->database, depth);
+  return check_all(*inside_, depth);
 }
 
 }  // namespace store

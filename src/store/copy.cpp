@@ -48,11 +48,6 @@ std::optional<MadeCopy> best_copy(BookInside& inside) {
   return std::nullopt;
 }
 
-std::string told(const Finding& finding) {
-  const std::string entry = finding.entry ? sentence::say_entry(*finding.entry) + ": " : "";
-  return entry + finding.detail;
-}
-
 // Such a path means the same from every folder; itself if that cannot be found out.
 std::string whole_path(const std::string& path) {
   std::error_code trouble;
@@ -76,6 +71,11 @@ void prove_copy(const std::string& file, const std::string& path,
 
 }  // namespace
 
+std::string told(const Finding& finding) {
+  const std::string entry = finding.entry ? sentence::say_entry(*finding.entry) + ", " : "";
+  return entry + finding.detail;
+}
+
 std::vector<Finding> against_copy(const std::vector<Finding>& findings,
                                   const std::vector<logbook::WriterId>& own) {
   const auto is_own = [&](const Finding& one) {
@@ -90,8 +90,8 @@ std::vector<Finding> against_copy(const std::vector<Finding>& findings,
   return against;
 }
 
-std::vector<Finding> Book::against_copy() const {
-  return store::against_copy(check(), own_writers(inside_->database));
+std::vector<Finding> Book::against_copy(Depth depth) const {
+  return store::against_copy(check(depth), own_writers(inside_->database));
 }
 
 std::vector<EntryId> Book::entry_ids() const {

@@ -182,7 +182,7 @@ int NewFile::put_in_place() const {
   result = ::link(name_.c_str(), path_.c_str());
   if (result == 0) ::unlink(name_.c_str());
   // A stick has no second names either; nobody else makes this name within a moment.
-  if (result != 0 && errno == ENOENT && !is_there(path_) && is_on_stick(name_)) {
+  if (result != 0 && !is_there(path_) && is_on_stick(name_)) {
     result = ::rename(name_.c_str(), path_.c_str());
   }
   return result;

@@ -28,5 +28,7 @@ struct Finding {
   std::optional<logbook::EntryId> entry;
   std::string detail;
 };
+// "K7QXM-3, its digest does not follow from what it says".
+std::string told(const Finding& finding);
 
 }  // namespace store

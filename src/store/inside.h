@@ -5,6 +5,7 @@
 #include <string>
 
 #include "store/known.h"
+#include "store/proofs.h"
 #include "store/sqlite.h"
 #include "store/surroundings.h"
 
@@ -17,14 +18,15 @@ inline constexpr std::int64_t schema_version = 1;
 struct BookInside {
   Database database;
   Access access = Access::read;
-  Surroundings surroundings;
+  Surroundings surroundings{};
   logbook::RecordId record{};
   bool is_newer = false;
   bool began_a_new_writer = false;
-  std::optional<logbook::Said> begins;  // the first entry of a book that is just being made
-  bool has_other_derived_form = false;
-  Known known;    // as it was when it was opened, or after its last commit
-  int looks = 0;  // that live; the outermost holds the transaction
+  std::optional<logbook::Said> begins{};  // the first entry of a book that is just being made
+  bool must_derive_anew = false;          // the derived tables are of another form, or not believed
+  Known known{};                          // when it was opened, or after its last commit
+  std::optional<Proofs> proved{};         // worked out by this opening, and so believed
+  int looks = 0;                          // that live; the outermost holds the transaction
 };
 
 // What the record's first entry says; absent if this version cannot read it.

@@ -17,7 +17,6 @@
 #include "store/origin.h"
 #include "store/proofs.h"
 #include "store/rows.h"
-#include "store/schema_proof.h"
 #include "store/schema_sql.h"
 #include "store/signatures.h"
 #include "store/use_rows.h"
@@ -53,6 +52,7 @@ struct Pen::Inside {
   bool has_appended = false;
   bool is_committed = false;
   Places places;
+  std::vector<logbook::EntryId> changed_arrivals;
 };
 
 Pen::Inside::Inside(BookInside& opened)
@@ -174,9 +174,10 @@ Pen::~Pen() = default;
 
 std::vector<logbook::Entry> Pen::entries() const {
   Database& database = inside_->database;
-  return entries_in(database, database.statement("SELECT " + std::string(row_columns) +
-                                                 " FROM entry AS e ORDER BY e.writer, e.number, "
-                                                 "e.digest"));
+  return entries_in(database, {},
+                    database.statement("SELECT " + std::string(row_columns) +
+                                       " FROM entry AS e ORDER BY e.writer, e.number, "
+                                       "e.digest"));
 }
 
 Appended Pen::append(const logbook::Said& said, const std::vector<logbook::EntryId>& also_refers,
@@ -195,7 +196,7 @@ Appended Pen::append(const logbook::Said& said, const std::vector<logbook::Entry
   list(inside.database, entry.front(), place);
   put_arrival_digest(inside.database, place);
   prove_after(inside.database, inside.book.record, entry.front());
-  tell_proofs(inside.database, entry);
+  tell_proofs(inside.database, {}, entry);
   inside.places.add(stored.id, place);
   inside.newest = {stored.id.writer, stored.id.number, stored.id.digest};
   inside.newest_place = place;
@@ -208,12 +209,13 @@ void Pen::replace(const logbook::DerivedUse& use) {
   store::replace(inside_->database, use, inside_->places);
 }
 
-bool Pen::must_derive_anew() const { return inside_->book.has_other_derived_form; }
+bool Pen::must_derive_anew() const { return inside_->book.must_derive_anew; }
 
-std::vector<logbook::EntryId> Pen::clear_derived() {
+void Pen::clear_derived() {
   EXPECT(!inside_->is_committed);
-  std::vector<logbook::EntryId> changed;
-  if (!has_other_derived_form(inside_->database)) changed = changed_arrivals(inside_->database);
+  const auto changed = store::changed_arrivals(inside_->database);
+  auto& all_changed = inside_->changed_arrivals;
+  all_changed.insert(all_changed.end(), changed.begin(), changed.end());
   inside_->database.run(derived_sql);
   const std::vector<logbook::Entry> all = entries();
   for (const logbook::Entry& entry : all) {
@@ -222,7 +224,10 @@ std::vector<logbook::EntryId> Pen::clear_derived() {
     put_arrival_digest(inside_->database, place);
   }
   prove_all(inside_->database, inside_->book.record, all);
-  return changed;
+}
+
+const std::vector<logbook::EntryId>& Pen::changed_arrivals() const {
+  return inside_->changed_arrivals;
 }
 
 void Pen::commit() {
@@ -231,7 +236,8 @@ void Pen::commit() {
   // Asked before the commit: after it nothing may fail any more.
   const bool was_a_copy = inside.is_new_writer && own_writer_count(inside.database) > 1;
   inside.commit();
-  inside.book.has_other_derived_form = false;
+  inside.book.must_derive_anew = false;
+  inside.book.proved.reset();
   if (was_a_copy) inside.book.began_a_new_writer = true;
   inside.book.known = {true, {}};
   // The entries are saved whatever becomes of the mark: one command may be ahead of it.

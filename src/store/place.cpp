@@ -68,6 +68,7 @@ std::string first_part(std::string& rest) {
 
 // Of a path in which no link is left, and that ends with a slash or is empty.
 std::string above(const std::string& done) {
+  if (done == "./") return "..";
   if (done.empty() || done.ends_with("../")) return done + "..";
   if (done == "/") return done;
   const std::size_t slash = done.rfind('/', done.size() - 2);

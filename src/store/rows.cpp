@@ -101,7 +101,8 @@ Row row_in(const Statement& statement) {
           std::string(statement.text(10))};
 }
 
-std::vector<logbook::Entry> entries_in(Database& database, Statement statement) {
+std::vector<logbook::Entry> entries_in(Database& database, const std::optional<Proofs>& worked_out,
+                                       Statement statement) {
   std::vector<logbook::Entry> entries;
   while (statement.next()) {
     const Row row = row_in(statement);
@@ -109,7 +110,7 @@ std::vector<logbook::Entry> entries_in(Database& database, Statement statement) 
     if (!stored) damaged(database, row);
     entries.push_back(entry_of(*std::move(stored)));
   }
-  tell_proofs(database, entries);
+  tell_proofs(database, worked_out, entries);
   return entries;
 }
 

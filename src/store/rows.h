@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "logbook/entry.h"
+#include "store/proofs.h"
 #include "store/sqlite.h"
 
 namespace store {
@@ -48,7 +49,8 @@ inline constexpr std::string_view row_columns =
     "e.signature, e.sentence";
 Row row_in(const Statement& statement);
 // The same as entries; damaged if a row is none.
-std::vector<logbook::Entry> entries_in(Database& database, Statement statement);
+std::vector<logbook::Entry> entries_in(Database& database, const std::optional<Proofs>& worked_out,
+                                       Statement statement);
 
 // All writers of the book, sorted. Steps from one to the next, not through all entries.
 std::vector<logbook::WriterId> writers(Database& database);

@@ -74,8 +74,13 @@ void compare(const std::string& name, const Object* there, const Ours& wanted,
       {weight, there == nullptr ? "it lacks " + which : which + " is not as a book has it"});
 }
 
-// The quick way, for each writing: the library keeps the words by which a table was made, so that
-// all of them stand in our own script.
+// The library keeps the words by which a table was made, so that all of them stand in our own
+// script.
+bool is_in_our_script(std::string_view table_sql) {
+  return derived_sql.find(std::string(table_sql) + ';') != derived_sql.npos;
+}
+
+// The quick way, for each writing.
 bool holds_each_derived_table(Database& database) {
   std::size_t wanted = 0;
   for (auto at = derived_sql.find(plain_table); at != derived_sql.npos;
@@ -85,7 +90,7 @@ bool holds_each_derived_table(Database& database) {
   std::size_t there = 0;
   Statement tables = database.statement("SELECT sql FROM sqlite_schema WHERE type = 'table'");
   while (tables.next()) {
-    if (derived_sql.find(std::string(tables.text(0)) + ';') != derived_sql.npos) ++there;
+    if (is_in_our_script(tables.text(0))) ++there;
   }
   return there == wanted;
 }
@@ -116,6 +121,12 @@ std::vector<SchemaDifference> schema_differences(Database& database, Form form) 
         {Weight::guard, "it holds " + named(object, name) + ", which no book has"});
   }
   return differences;
+}
+
+bool has_our_table(Database& database, std::string_view name) {
+  Statement table =
+      database.statement("SELECT sql FROM sqlite_schema WHERE type = 'table' AND name = ?", name);
+  return table.next() && is_in_our_script(table.text(0));
 }
 
 bool has_other_derived_form(Database& database) {

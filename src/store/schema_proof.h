@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "store/sqlite.h"
@@ -22,6 +23,8 @@ struct SchemaDifference {
 enum class Form { ours, newer };
 // What is missing, what is there besides, and what is other than in a book that we would make.
 std::vector<SchemaDifference> schema_differences(Database& database, Form form = Form::ours);
+// True if the derived table is there as this version makes it.
+bool has_our_table(Database& database, std::string_view name);
 // True if a derived table is missing or has another form than this version gives it.
 bool has_other_derived_form(Database& database);
 

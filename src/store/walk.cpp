@@ -11,9 +11,7 @@
 #include "store/arrivals.h"
 #include "store/chain.h"
 #include "store/copied.h"
-#include "store/proofs.h"
 #include "store/rows.h"
-#include "store/schema_proof.h"
 #include "store/signature_check.h"
 #include "store/sql.h"
 
@@ -184,28 +182,22 @@ void Walk::find_missing() {
 
 }  // namespace
 
-Listed walk(Database& database, const logbook::RecordId& record, Depth depth,
+Walked walk(Database& database, const logbook::RecordId& record, Depth depth,
             std::vector<Finding>& findings) {
   Walk walking(database, record, findings);
   walking.run(depth);
   walking.find_missing();
   if (depth == Depth::quick) return {};
-  // The form of what is derived decides nothing about what was signed.
-  const Proofs proved = walking.signatures().run(record, findings);
-  if (!has_other_derived_form(database) && proved != proofs_in(database)) {
-    findings.push_back({"derived", {}, "the list of proved signatures"});
-  }
-  return std::move(walking.expected());
+  Proofs proved = walking.signatures().run(record, findings);
+  return {std::move(walking.expected()), std::move(proved)};
 }
 
-void expect_proved(Database& database, const logbook::RecordId& record, const std::string& path) {
+Proofs expect_proved(Database& database, const logbook::RecordId& record, const std::string& path) {
   std::vector<Finding> findings;
-  walk(database, record, Depth::signatures, findings);
+  Walked walked = walk(database, record, Depth::signatures, findings);
   const auto against = against_copy(findings, own_writers(database));
-  if (against.empty()) return;
-  const Finding& first = against.front();
-  const std::string entry = first.entry ? sentence::say_entry(*first.entry) + ", " : "";
-  throw Trouble({logbook::TroubleKind::not_proved, path, entry + first.detail});
+  if (against.empty()) return std::move(walked.proved);
+  throw Trouble({logbook::TroubleKind::not_proved, path, told(against.front())});
 }
 
 }  // namespace store

@@ -1,8 +1,11 @@
 #include "words/receipts.h"
 
+#include <utility>
+
 #include "words/figures.h"
 #include "words/grammar.h"
 #include "words/names.h"
+#include "words/signings.h"
 #include "words/words.h"
 
 namespace words {
@@ -46,6 +49,19 @@ std::string unreached_text(const reckon::Unreached& rule) {
   const std::string text = fill("Nothing of {} {} is on record, so this rules nothing yet.",
                                 {rule.is_model ? "model" : "part number", rule.name});
   return rule.near.empty() ? text : text + fill(" Did you mean {}?", {listed(rule.near, "or")});
+}
+
+std::string changed_arrivals_text(const std::vector<logbook::EntryId>& entries) {
+  constexpr std::size_t most_named = 5;
+  std::vector<std::string> named;
+  for (const logbook::EntryId& entry : entries) {
+    if (named.size() < most_named) named.push_back(entry_name(entry));
+  }
+  return some_text(
+      "When these came is not what was noted then: {}. It was left as it is; an older copy may "
+      "tell "
+      "better.",
+      std::move(named), entries.size());
 }
 
 }  // namespace words

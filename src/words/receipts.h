@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "logbook/entry.h"
 #include "reckon/lives.h"
@@ -21,6 +22,8 @@ std::string now_has_text(const logbook::Thing& thing, const reckon::Figure& hour
 // "Life of part T1 D-1 went over by 0.6 h in this flight."
 std::string went_over_text(const reckon::Item& item, const reckon::Side& side, bool is_one_flight);
 
+// "When these came is not what was noted then: K7QXM-3. …"
+std::string changed_arrivals_text(const std::vector<logbook::EntryId>& entries);
 // "Nothing of model TS-4O is on record, so this rules nothing yet. Did you mean TS-40?"
 std::string unreached_text(const reckon::Unreached& rule);
 

@@ -82,6 +82,10 @@ std::string_view unheard_text() {
          "timeworn history before you say it again.";
 }
 
+std::string_view unfinished_text() {
+  return "What you asked for was done and stands, but what comes after it failed.";
+}
+
 std::string unknown_trouble_text(std::string_view what) {
   return fill(
       "The command was ended by trouble that it does not know. Please report it, and look with "

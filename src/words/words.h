@@ -55,6 +55,8 @@ int trouble_exit_code(const logbook::Trouble& trouble);
 // When a command has done what it was asked for and its answer could not be written.
 std::string_view unheard_text();
 // When something failed that nobody foresaw; what: the system's own words.
+// Before that: what was asked for stands all the same.
+std::string_view unfinished_text();
 std::string unknown_trouble_text(std::string_view what);
 // When the machine has no memory left, whatever the command had done by then.
 std::string_view no_memory_text();

@@ -3,6 +3,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <fstream>
 
@@ -65,6 +66,21 @@ BOOST_AUTO_TEST_CASE(only_the_newest_copies_are_left) {
   const auto answer = backup({"--keep", "2"});
   BOOST_TEST(answer.out.find("Removed 2 older copies.") != std::string::npos, answer.out);
   BOOST_TEST(kept().size() == 2U);
+}
+
+BOOST_AUTO_TEST_CASE(a_copy_that_cannot_be_read_takes_no_place_of_a_good_one) {
+  BOOST_REQUIRE(backup({}).code == 0);
+  const auto good = kept().front();
+  BOOST_REQUIRE(backup({}).code == 0);
+  auto bad = kept();
+  bad.erase(std::find(bad.begin(), bad.end(), good));
+  std::fstream(bad.front(), std::ios::in | std::ios::out | std::ios::binary)
+      << std::string(4000, 'x');
+  const auto answer = backup({"--keep", "2"});
+  BOOST_TEST(files::exists(good), answer.out);
+  BOOST_TEST(files::exists(bad.front()));
+  BOOST_TEST(answer.out.find("or cannot be read") != std::string::npos, answer.out);
+  BOOST_TEST(answer.out.find("Removed") == std::string::npos, answer.out);
 }
 
 // Somebody works on with a copy where it lies.

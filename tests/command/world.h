@@ -54,12 +54,7 @@ class World {
     world.state_folder = path("state");
     world.config_folder = path("config");
     Answer answer;
-    try {
-      answer.code = command::run(words, world);
-    } catch (const store::Trouble& trouble) {
-      err << words::trouble_text(trouble.what()) << '\n';
-      answer.code = words::trouble_exit_code(trouble.what());
-    }
+    answer.code = command::run(words, world);
     answer.out = out.str();
     answer.err = err.str();
     return answer;

@@ -54,9 +54,6 @@ template <class Act>
 int with_trouble_told(Act act, std::ostream& err) {
   try {
     return act();
-  } catch (const store::Trouble& trouble) {
-    err << words::trouble_text(trouble.what()) << '\n';
-    return words::trouble_exit_code(trouble.what());
   } catch (const quantity::BrokenPromise& broken) {
     err << "The program broke a promise to itself: " << broken.promise() << '\n';
     return command::our_fault;

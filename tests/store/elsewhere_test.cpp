@@ -107,9 +107,16 @@ BOOST_AUTO_TEST_CASE(a_changed_entry_of_a_newer_book_is_refused) {
   BOOST_TEST(refusal().ends_with("-3, its digest does not follow from what it says"), refusal());
 }
 
-BOOST_AUTO_TEST_CASE(a_list_of_proofs_that_was_added_to_is_refused) {
+// What is derived locks nobody out: it is told by the check, and made anew by the next writing.
+BOOST_AUTO_TEST_CASE(a_list_of_proofs_that_was_added_to_is_found_and_made_anew) {
   deed("INSERT INTO proof VALUES (3, '" + std::string(64, 'a') + "')");
-  BOOST_TEST(refusal() == "not_proved: the list of proved signatures");
+  BOOST_TEST(desk::found_in(folder, "the.book") == "derived");
+  BOOST_TEST(refusal() == "none");
+  auto surroundings = folder.surroundings();
+  surroundings.state_folder = folder.path("another machine");
+  auto book = store::Book::open(folder.path("the.book"), store::Access::write, surroundings);
+  store::Pen(book).commit();
+  BOOST_TEST(desk::ask_sql(folder.path("the.book"), "SELECT count(*) FROM proof") == "0");
 }
 
 // A number in the header must hide nothing that we know to be ours.

@@ -198,6 +198,27 @@ BOOST_AUTO_TEST_CASE(links_behind_links_are_walked,
   BOOST_TEST(desk::trouble_of([&] { desk::open(folder, "sound"); }) == "none");
 }
 
+// Two dots lead above the folder of the one who types, however they are reached.
+BOOST_AUTO_TEST_CASE(links_above_are_met_on_every_way,
+                     *boost::unit_test::precondition([](boost::unit_test::test_unit_id) {
+                       return boost::test_tools::assertion_result(::geteuid() == 0);
+                     })) {
+  const Folder folder;
+  files::create_directories(folder.path("in/deep/a"));
+  files::create_symlink("in", folder.path("theirs"));
+  BOOST_REQUIRE(::lchown(folder.path("theirs").c_str(), 65534, 65534) == 0);
+  const auto before = files::current_path();
+  files::current_path(folder.path("in/deep"));
+  for (const std::string path : {"../../theirs/x", "a/../../../theirs/x", "./../../theirs/x",
+                                 "a/../a/.././../../theirs/x"}) {
+    BOOST_TEST(desk::trouble_of([&] { store::expect_own_links(path); }) == "not_allowed", path);
+  }
+  for (const std::string path : {"../../in/x", "a/../../../in/x"}) {
+    BOOST_TEST(desk::trouble_of([&] { store::expect_own_links(path); }) == "none", path);
+  }
+  files::current_path(before);
+}
+
 BOOST_AUTO_TEST_CASE(links_in_a_circle_lead_nowhere) {
   const Folder folder;
   files::create_symlink("b", folder.path("a"));

@@ -167,4 +167,26 @@ BOOST_AUTO_TEST_CASE(a_range_with_a_hole_or_of_two_writers_is_not_written) {
   BOOST_CHECK(std::holds_alternative<std::vector<store::UnclearName>>(pen.append(said, {}, &with)));
 }
 
+// Who names another key in the list, in whatever form the other tables are, names it in vain.
+BOOST_AUTO_TEST_CASE(a_book_from_elsewhere_does_not_say_by_which_key_it_was_signed) {
+  const auto path = folder.path("the.book");
+  auto elsewhere = folder.surroundings();
+  elsewhere.state_folder = folder.path("another machine");
+  const auto proved_with = [&] {
+    const auto book = store::Book::open(path, store::Access::read, elsewhere);
+    return book.entries({}).back().proved_with;
+  };
+  BOOST_TEST_REQUIRE((proved_with() == key(1)));
+  BOOST_REQUIRE(desk::run_sql(path, "UPDATE proof SET key = '" + key(2).text + "'") == "");
+  BOOST_TEST((proved_with() == key(1)));
+  BOOST_REQUIRE(desk::run_sql(path, "DROP TABLE arrival_digest") == "");
+  BOOST_TEST((proved_with() == key(1)));
+  BOOST_REQUIRE(desk::run_sql(path, "DROP TABLE proof") == "");
+  BOOST_TEST((proved_with() == key(1)));
+  auto book = store::Book::open(path, store::Access::write, elsewhere);
+  store::Pen(book).commit();
+  BOOST_TEST(desk::ask_sql(path, "SELECT key FROM proof") == key(1).text);
+  BOOST_TEST((book.entries({}).back().proved_with == key(1)));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
