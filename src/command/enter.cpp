@@ -1,13 +1,13 @@
 #include "command/enter.h"
 
 #include <algorithm>
-#include <istream>
 #include <list>
 #include <ostream>
 #include <set>
 
 #include "command/book_view.h"
 #include "command/derive.h"
+#include "command/lines.h"
 #include "command/the_book.h"
 #include "reckon/check.h"
 #include "reckon/check_signed.h"
@@ -101,9 +101,7 @@ std::string ask_why(const reckon::Objection& objection, World& world) {
   tell(*world.err, words::objection_text(objection) +
                        "\nIf it is right, say why (or press Enter to save nothing): ");
   world.err->flush();
-  std::string reason;
-  std::getline(*world.in, reason);
-  return reason;
+  return next_line(*world.in).value_or("");
 }
 
 void accept_doubts(Taken& taken, const Entering& entering, World& world) {

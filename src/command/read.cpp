@@ -1,10 +1,10 @@
+#include <algorithm>
 #include <fstream>
-#include <istream>
-#include <optional>
 #include <ostream>
 
 #include "command/commands.h"
 #include "command/enter.h"
+#include "command/lines.h"
 #include "text/visible.h"
 
 namespace command {
@@ -17,17 +17,26 @@ bool is_sentence(const std::string& text) {
   return first != std::string::npos && text[first] != '#';
 }
 
-// Absent if a line holds a zero byte: then it is no text, whatever else it is.
-std::optional<std::vector<Line>> read_lines(std::istream& in, const std::string& name) {
-  std::vector<Line> lines;
-  std::string text;
-  for (std::int64_t number = 1; std::getline(in, text); ++number) {
-    if (!text.empty() && text.back() == '\r') text.pop_back();
-    if (text.find('\0') != text.npos) return std::nullopt;
+// A line that holds a zero byte is no text, whatever else it is.
+bool is_text(const std::vector<std::string>& lines) {
+  return std::none_of(lines.begin(), lines.end(),
+                      [](const std::string& line) { return line.find('\0') != line.npos; });
+}
+
+void add_sentences(const std::vector<std::string>& lines, const std::string& name,
+                   std::vector<Line>& sentences) {
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    std::string text = lines[i];
+    if (text.ends_with('\r')) text.pop_back();
     if (!is_sentence(text)) continue;
-    lines.push_back({text, name + ", line " + std::to_string(number) + ": "});
+    sentences.push_back({text, name + ", line " + std::to_string(i + 1) + ": "});
   }
-  return lines;
+}
+
+std::optional<std::vector<std::string>> lines_in(const std::string& name, World& world) {
+  if (name == "-") return lines_of(*world.in);
+  std::ifstream file(name);
+  return file ? lines_of(file) : std::nullopt;
 }
 
 ExitCode run(const Typed& typed, World& world) {
@@ -37,21 +46,19 @@ ExitCode run(const Typed& typed, World& world) {
     return typed_wrongly;
   }
   for (const std::string& name : typed.operands) {
-    std::ifstream file;
-    if (name != "-") file.open(name);
-    if (name != "-" && !file) {
-      tell(*world.err,
-           "The file " + text::visible_line(name) + " cannot be read. Nothing was saved.\n");
+    const auto lines = lines_in(name, world);
+    if (!lines) {
+      tell(*world.err, (name == "-" ? "The input" : "The file " + text::visible_line(name)) +
+                           " cannot be read. Nothing was saved.\n");
       return cannot_read_or_write;
     }
-    auto lines = read_lines(name == "-" ? *world.in : file, name == "-" ? "input" : name);
-    if (!lines) {
+    if (!is_text(*lines)) {
       tell(*world.err, text::visible_line(name) +
                            " is no sheet of sentences: it holds bytes that "
                            "are no text. Nothing was saved.\n");
       return refused;
     }
-    entering.lines.insert(entering.lines.end(), lines->begin(), lines->end());
+    add_sentences(*lines, name == "-" ? "input" : name, entering.lines);
   }
   if (entering.lines.empty()) {
     *world.err << "There is no sentence in it, so nothing was saved.\n";

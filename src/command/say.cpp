@@ -1,30 +1,30 @@
-#include <istream>
 #include <ostream>
 
 #include "command/commands.h"
 #include "command/enter.h"
+#include "command/lines.h"
 
 namespace command {
 
 namespace {
 
 // Without words: one line asked for at a terminal, else every line of standard input.
-std::vector<Line> lines_from_input(World& world) {
-  std::vector<Line> lines;
-  std::string text;
-  if (world.can_ask) {
-    *world.err << "What happened? " << std::flush;
-    if (std::getline(*world.in, text)) lines.push_back({text, ""});
-    return lines;
-  }
-  while (std::getline(*world.in, text)) lines.push_back({text, ""});
-  return lines;
+std::optional<std::vector<std::string>> lines_from_input(World& world) {
+  if (!world.can_ask) return lines_of(*world.in);
+  *world.err << "What happened? " << std::flush;
+  const auto line = next_line(*world.in);
+  return line ? std::vector{*line} : std::vector<std::string>();
 }
 
 ExitCode run(const Typed& typed, World& world) {
   Entering entering;
   if (typed.operands.empty()) {
-    entering.lines = lines_from_input(world);
+    const auto lines = lines_from_input(world);
+    if (!lines) {
+      *world.err << "The input cannot be read. Nothing was saved.\n";
+      return cannot_read_or_write;
+    }
+    for (const std::string& line : *lines) entering.lines.push_back({line, ""});
     entering.may_leave_out_the_day = world.can_ask;
   } else {
     entering.lines = {{typed.joined(), ""}};
