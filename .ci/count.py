@@ -1,12 +1,13 @@
 """Adds up the test cases of all executables that ctest ran, and closes with `N passed, N failed`.
 
-Usage: count.py RESULTS.xml [NAME=passed|failed ...]
+Usage: count.py BUILD/results.xml ... [NAME=passed|failed ...]
 
 Each executable closes with `cases: N passed, N failed`. One without such a line counts as one case.
 One that ctest calls failed while its own line tells of no failure (a leak found at exit, a crash, a
 timeout) counts as one failure more, so that nothing that went wrong is lost in the sum.
 """
 
+import os
 import re
 import sys
 import xml.etree.ElementTree as ElementTree
@@ -27,18 +28,27 @@ def cases_of(test):
     return passed, failed
 
 
-def main(results, *others):
+def counts_of(results):
+    """What the executables of one build come to, by name."""
     counts = {}
     try:
         for test in ElementTree.parse(results).getroot().iter("testcase"):
             counts[test.get("name")] = cases_of(test)
     except (OSError, ElementTree.ParseError) as trouble:
         print(f"The results of ctest cannot be read: {trouble}")
-    if not counts:
-        counts["any test at all"] = (0, 1)
-    for other in others:
-        name, _, outcome = other.rpartition("=")
-        counts[name] = (1, 0) if outcome == "passed" else (0, 1)
+    return counts or {"any test at all": (0, 1)}
+
+
+def main(*given):
+    counts = {}
+    for one in given:
+        if one.endswith(".xml"):
+            build = os.path.basename(os.path.dirname(one))
+            for name, count in counts_of(one).items():
+                counts[f"{name}, {build}"] = count
+        else:
+            name, _, outcome = one.rpartition("=")
+            counts[name] = (1, 0) if outcome == "passed" else (0, 1)
 
     for name, (passed, failed) in counts.items():
         print(f"{name}: {passed} passed, {failed} failed")
