@@ -8,7 +8,7 @@ namespace {
 // Things stand inside one another at most so deep; a circle in the record ends here.
 constexpr int deepest = 32;
 
-struct Span {
+struct DaysAboard {
   Day from;
   std::optional<Day> to;
 };
@@ -22,30 +22,31 @@ void add_inside(const Histories& histories, const logbook::Thing& host,
   }
 }
 
-std::optional<Span> overlap(const Span& span, const Stay& stay) {
-  Span both{std::max(span.from, stay.from.day), span.to};
+std::optional<DaysAboard> overlap(const DaysAboard& span, const Stay& stay) {
+  DaysAboard both{std::max(span.from, stay.from.day), span.to};
   if (stay.to) both.to = both.to ? std::min(*both.to, stay.to->day) : stay.to->day;
   if (both.to && *both.to < both.from) return std::nullopt;
   return both;
 }
 
-struct Walk {
+struct ModelSearch {
   const Histories& histories;
   std::set<logbook::ModelName>& found;
 };
 
-void add_models(const Walk& walk, const logbook::Thing& thing, const Span& span, int depth) {
+void add_models(const ModelSearch& search, const logbook::Thing& thing, const DaysAboard& span,
+                int depth) {
   if (std::holds_alternative<logbook::Aircraft>(thing)) {
-    if (const auto model = walk.histories.model_of(thing)) walk.found.insert(*model);
+    if (const auto model = search.histories.model_of(thing)) search.found.insert(*model);
     return;
   }
   if (depth == deepest) return;
-  for (const Stay& stay : walk.histories.stays(thing)) {
-    if (const auto both = overlap(span, stay)) add_models(walk, stay.host, *both, depth + 1);
+  for (const Stay& stay : search.histories.stays(thing)) {
+    if (const auto both = overlap(span, stay)) add_models(search, stay.host, *both, depth + 1);
   }
 }
 
-constexpr Day first_day = Day::of(-1'000'000);
+constexpr Day earliest_day = Day::of(-1'000'000);
 
 }  // namespace
 
@@ -114,7 +115,7 @@ std::optional<logbook::Engine> engine_in(const Histories& histories, const Gauge
 std::set<logbook::ModelName> models_been_on(const Histories& histories,
                                             const logbook::Thing& thing) {
   std::set<logbook::ModelName> found;
-  add_models({histories, found}, thing, {first_day, std::nullopt}, 0);
+  add_models({histories, found}, thing, {earliest_day, std::nullopt}, 0);
   return found;
 }
 

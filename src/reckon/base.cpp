@@ -18,14 +18,14 @@ Sureness sureness_of(logbook::Grade grade) {
   return Sureness::by_default;
 }
 
-Clock clock_of(const logbook::Had& had) {
+Clock clock_in(const logbook::Had& had) {
   if (const auto* hours = std::get_if<logbook::ClockHours>(&had.amount)) {
     return HoursClock{hours->meter};
   }
   return std::get<logbook::Count>(had.amount).counter;
 }
 
-Figure figure_of(const logbook::Had& had) {
+Figure figure_in(const logbook::Had& had) {
   const Sureness sureness = sureness_of(had.grade);
   if (const auto* hours = std::get_if<logbook::ClockHours>(&had.amount)) {
     return {quantity::service_hours(hours->hours), sureness};
@@ -60,8 +60,8 @@ std::optional<Figure> stated_in(const logbook::BringsForward& forward, const Clo
 std::optional<Figure> stated_on(const std::vector<logbook::Had>& had, const Clock& clock,
                                 logbook::Basis since) {
   for (const logbook::Had& one : had) {
-    if (clock_of(one) == clock && one.since.value_or(logbook::Basis::new_) == since) {
-      return figure_of(one);
+    if (clock_in(one) == clock && one.since.value_or(logbook::Basis::new_) == since) {
+      return figure_in(one);
     }
   }
   return std::nullopt;

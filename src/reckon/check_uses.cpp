@@ -10,8 +10,6 @@ using logbook::Flew;
 using quantity::Days;
 using quantity::Hours;
 
-constexpr Hours a_day = Hours::of(24 * 3600);
-
 bool is_use(const logbook::Fact& fact) {
   return std::holds_alternative<Flew>(fact) || std::holds_alternative<logbook::Ran>(fact) ||
          std::holds_alternative<logbook::Tried>(fact) ||

@@ -11,7 +11,7 @@ namespace {
 
 enum class Told { by_reading, by_time, as_written };
 
-struct Placed {
+struct Sortable {
   Use use;
   Told told = Told::as_written;
   std::int64_t reading = 0;
@@ -28,8 +28,8 @@ std::int64_t on_one_scale(const logbook::MeterRun& run, const std::optional<Mete
   return is_old ? run.from.count() : run.from.count() + (step->out - step->in).count();
 }
 
-Placed placed(Use use, const std::optional<MeterStep>& step) {
-  Placed result;
+Sortable sortable(Use use, const std::optional<MeterStep>& step) {
+  Sortable result;
   const logbook::MeterRun* run = use.source.meter ? run_of(use, *use.source.meter) : nullptr;
   const auto minute = began_at(*use.said);
   result.told = run ? Told::by_reading : minute ? Told::by_time : Told::as_written;
@@ -39,8 +39,8 @@ Placed placed(Use use, const std::optional<MeterStep>& step) {
   return result;
 }
 
-bool is_before(const Placed& a, const Placed& b) {
-  const auto key = [](const Placed& one) {
+bool is_before(const Sortable& a, const Sortable& b) {
+  const auto key = [](const Sortable& one) {
     const std::int64_t value = one.told == Told::by_reading ? one.reading
                                : one.told == Told::by_time  ? one.minute
                                                             : 0;
@@ -74,7 +74,7 @@ std::size_t place_as_written(const logbook::EntryId& id, const std::vector<Use>&
 }
 
 // Flights that nothing tells the place of come last, unless one was written after them.
-std::size_t place_flight(const Placed& flight, const std::vector<Use>& uses,
+std::size_t place_flight(const Sortable& flight, const std::vector<Use>& uses,
                          const Knowledge& knowledge) {
   if (flight.told == Told::by_time && has_times(uses)) return place_by_time(flight.minute, uses);
   const std::size_t after = place_as_written(flight.use.root, uses, knowledge);
@@ -144,11 +144,11 @@ std::optional<std::int64_t> began_at(const logbook::Said& said) {
 
 std::vector<Use> in_order(std::vector<Use> uses, const Knowledge& knowledge,
                           const std::optional<MeterStep>& step) {
-  std::vector<Placed> all;
-  for (Use& use : uses) all.push_back(placed(std::move(use), step));
+  std::vector<Sortable> all;
+  for (Use& use : uses) all.push_back(sortable(std::move(use), step));
   std::sort(all.begin(), all.end(), is_before);
   std::vector<Use> ordered;
-  for (Placed& one : all) {
+  for (Sortable& one : all) {
     const std::size_t at =
         one.told == Told::by_reading ? ordered.size() : place_flight(one, ordered, knowledge);
     ordered.insert(ordered.begin() + static_cast<std::ptrdiff_t>(at), std::move(one.use));

@@ -10,7 +10,6 @@ namespace {
 
 // Meters show tenths, and clocks are written in minutes: nearer than this they do not differ.
 constexpr quantity::Hours a_tenth = quantity::Hours::of(360);
-constexpr quantity::Hours a_day = quantity::Hours::of(24 * 3600);
 
 std::optional<quantity::Hours> by_clock(const logbook::Said& said, const logbook::Flew& flew) {
   if (!flew.took_off || !flew.landed) return std::nullopt;

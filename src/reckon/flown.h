@@ -55,6 +55,9 @@ Use use_of(const logbook::Said& said, const Source& source);
 
 const logbook::MeterRun* run_of(const Use& use, const logbook::MeterName& meter);
 
+// What an aircraft can run at most on one day.
+constexpr quantity::Hours a_day = quantity::Hours::of(24 * 3600);
+
 // Hours after the factor. A flight timed by clock where a meter is the source takes no factor that
 // would make it shorter: the factor is about the meter.
 quantity::ServiceHours service(const Use& use, quantity::Hours raw);

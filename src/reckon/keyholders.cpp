@@ -6,11 +6,6 @@ namespace reckon {
 
 namespace {
 
-template <class Kind>
-const Kind* as(const StandingFact& fact) {
-  return std::get_if<Kind>(&fact.said->fact);
-}
-
 Holding holding_of(const StandingFact& fact, const logbook::PersonHolds& person) {
   Holding holding{person.name, person.certificate, person.kind, fact.said->day,
                   fact.root,   fact.chain.back(),  {},          {},

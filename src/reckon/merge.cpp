@@ -10,10 +10,10 @@ namespace reckon {
 namespace {
 
 // An item's place: its row, and how far along.
-struct Spot {
+struct ItemPlace {
   std::size_t row = 0;
   std::size_t at = 0;
-  auto operator<=>(const Spot&) const = default;
+  auto operator<=>(const ItemPlace&) const = default;
 };
 
 class Merging {
@@ -26,37 +26,37 @@ class Merging {
   std::vector<DayItem> run() {
     std::vector<DayItem> result;
     while (const auto row = next_row()) {
-      const Spot spot{*row, next_[*row]++};
-      result.push_back(item(spot));
+      const ItemPlace place{*row, next_[*row]++};
+      result.push_back(item(place));
     }
     return result;
   }
 
  private:
-  const DayItem& item(const Spot& spot) const { return rows_[spot.row][spot.at]; }
+  const DayItem& item(const ItemPlace& place) const { return rows_[place.row][place.at]; }
 
   void note_what_comes_first() {
-    std::map<logbook::Thing, std::vector<Spot>> about;
+    std::map<logbook::Thing, std::vector<ItemPlace>> about;
     for (std::size_t row = 0; row < rows_.size(); ++row) {
       for (std::size_t at = 0; at < rows_[row].size(); ++at) {
         for (const logbook::Thing& thing : rows_[row][at].moved) about[thing].push_back({row, at});
       }
     }
-    for (auto& [thing, spots] : about) {
-      std::sort(spots.begin(), spots.end(), [&](const Spot& a, const Spot& b) {
+    for (auto& [thing, places] : about) {
+      std::sort(places.begin(), places.end(), [&](const ItemPlace& a, const ItemPlace& b) {
         return std::tuple(item(a).told, a) < std::tuple(item(b).told, b);
       });
-      for (std::size_t at = 1; at < spots.size(); ++at) {
-        if (spots[at - 1].row != spots[at].row) before_[spots[at]].push_back(spots[at - 1]);
+      for (std::size_t at = 1; at < places.size(); ++at) {
+        if (places[at - 1].row != places[at].row) before_[places[at]].push_back(places[at - 1]);
       }
     }
   }
 
-  bool is_free(const Spot& spot) const {
-    const auto found = before_.find(spot);
+  bool is_free(const ItemPlace& place) const {
+    const auto found = before_.find(place);
     if (found == before_.end()) return true;
     return std::all_of(found->second.begin(), found->second.end(),
-                       [&](const Spot& earlier) { return earlier.at < next_[earlier.row]; });
+                       [&](const ItemPlace& earlier) { return earlier.at < next_[earlier.row]; });
   }
 
   // Of the rows' next items the free one that was told first; if none is free, the aircraft's own
@@ -64,8 +64,8 @@ class Merging {
   std::optional<std::size_t> next_row() const {
     std::optional<std::size_t> best;
     const auto rank = [&](std::size_t row) {
-      const Spot spot{row, next_[row]};
-      return std::tuple(!is_free(spot), item(spot).told, row);
+      const ItemPlace place{row, next_[row]};
+      return std::tuple(!is_free(place), item(place).told, row);
     };
     for (std::size_t row = 0; row < rows_.size(); ++row) {
       if (next_[row] == rows_[row].size()) continue;
@@ -76,7 +76,7 @@ class Merging {
 
   const std::vector<std::vector<DayItem>>& rows_;
   std::vector<std::size_t> next_;
-  std::map<Spot, std::vector<Spot>> before_;
+  std::map<ItemPlace, std::vector<ItemPlace>> before_;
 };
 
 }  // namespace

@@ -9,12 +9,6 @@ namespace reckon {
 
 namespace {
 
-// What the airframe had when the book began.
-struct Begun {
-  quantity::Day day;
-  quantity::ServiceHours had;
-};
-
 std::optional<logbook::Aircraft> aircraft_in(const logbook::Fact& fact) {
   if (const auto* forward = std::get_if<logbook::BringsForward>(&fact)) {
     const auto* aircraft = std::get_if<logbook::Aircraft>(&forward->thing);
@@ -24,8 +18,15 @@ std::optional<logbook::Aircraft> aircraft_in(const logbook::Fact& fact) {
   return aircraft_used(fact);
 }
 
+}  // namespace
+
 // How the hours of a book are counted: from what, and by which clock.
-struct Reckoning {
+struct Past::Reckoning {
+  // What the airframe had when the book began.
+  struct Begun {
+    quantity::Day day;
+    quantity::ServiceHours had;
+  };
   Sources sources;
   std::optional<Begun> begun;
 
@@ -44,8 +45,6 @@ struct Reckoning {
     return service(one, one.raw);
   }
 };
-
-}  // namespace
 
 struct Past::Airframe {
   struct Dated {

@@ -36,6 +36,7 @@ class Past {
                                                 const logbook::EntryId& written) const;
 
  private:
+  struct Reckoning;
   struct Airframe;
   class Then;
   const Standing& standing_;

@@ -11,11 +11,6 @@ namespace {
 
 using logbook::TaskClass;
 
-template <class Kind>
-const Kind* as(const StandingFact& fact) {
-  return std::get_if<Kind>(&fact.said->fact);
-}
-
 // Null for facts that are no limit and no statement in the place of one.
 const logbook::Scope* scope_of_limit(const StandingFact& fact) {
   if (const auto* limit = as<logbook::Limit>(fact)) return &limit->scope;

@@ -26,8 +26,9 @@ bool is_within(const Figure& left, const Soon& soon) {
 // What a thing used lately on any clock, on the aircraft on which it stood all the time.
 std::optional<std::int64_t> days_by_recent_use(const Subject& subject, const Side& side,
                                                const UseRate& rate) {
-  using From = UseRate::From;
-  if (rate.from != From::last_90_days && rate.from != From::last_365_days) return std::nullopt;
+  const bool is_recent =
+      rate.from == UseRate::From::last_90_days || rate.from == UseRate::From::last_365_days;
+  if (!is_recent) return std::nullopt;
   const Histories& histories = subject.view.histories;
   const Mark since{subject.view.as_of() - rate.days, end_of_day};
   const auto then = aircraft_at(histories, subject.thing, since);

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "logbook/entry.h"
@@ -39,6 +40,12 @@ struct StandingFact {
   SignState sign_state = SignState::recorded;
   bool is_counted = true;  // false: work that the record counts only once it is signed
 };
+
+// What stands, if it is of this kind; null for all other kinds.
+template <class Kind>
+const Kind* as(const StandingFact& fact) {
+  return std::get_if<Kind>(&fact.said->fact);
+}
 
 // One thing that a person must decide; it blocks a yes about the aircraft it touches (C5, C6 …).
 struct Question {

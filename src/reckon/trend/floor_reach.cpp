@@ -7,12 +7,6 @@
 
 namespace reckon::trend {
 
-namespace {
-
-double squared(double value) { return value * value; }
-
-}  // namespace
-
 std::variant<Reached, NoFiniteInterval> inverse_prediction(const Line& line, double y0,
                                                            Reaching what, Certainty certainty) {
   EXPECT(std::isfinite(y0));

@@ -8,8 +8,6 @@ namespace reckon::trend {
 
 namespace {
 
-double squared(double value) { return value * value; }
-
 double variance_share(const Line& from, const Line& to) {
   return 1.0 / static_cast<double>(from.n) + 1.0 / static_cast<double>(to.n) +
          squared(to.x_mean - from.x_mean) / to.sxx;

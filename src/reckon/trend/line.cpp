@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "quantity/expect.h"
 #include "reckon/trend/student.h"
@@ -10,10 +9,6 @@
 namespace reckon::trend {
 
 namespace {
-
-constexpr double epsilon = std::numeric_limits<double>::epsilon();
-
-double squared(double value) { return value * value; }
 
 Interval around(double middle, double half_width) {
   return {middle - half_width, middle + half_width};

@@ -4,12 +4,18 @@
 #pragma once
 
 #include <cstddef>
+#include <limits>
 #include <optional>
 #include <span>
 #include <variant>
 #include <vector>
 
 namespace reckon::trend {
+
+// The rounding of one double, as a share of it.
+inline constexpr double epsilon = std::numeric_limits<double>::epsilon();
+
+inline double squared(double value) { return value * value; }
 
 struct Point {
   double x;  // hours

@@ -22,7 +22,6 @@ namespace reckon::trend {
 namespace {
 
 constexpr double endless = std::numeric_limits<double>::infinity();
-constexpr double epsilon = std::numeric_limits<double>::epsilon();
 
 using Order = std::vector<std::size_t>;
 
