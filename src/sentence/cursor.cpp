@@ -11,7 +11,6 @@ namespace {
 
 using quantity::is_digit;
 
-constexpr std::string_view no_break_space = "\xC2\xA0";
 constexpr std::string_view left_quote = "\xE2\x80\x9C";
 constexpr std::string_view right_quote = "\xE2\x80\x9D";
 constexpr std::string_view low_quote = "\xE2\x80\x9E";

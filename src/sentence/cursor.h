@@ -85,6 +85,17 @@ class Cursor {
   std::vector<ClauseSpan>* spans_ = nullptr;
 };
 
+// Takes without a word about what was wanted: for further ways to type what was asked for already.
+template <class Takes>
+bool take_quietly(Cursor& cursor, Takes takes) {
+  Trace* trace = cursor.trace();
+  cursor.trace_to(nullptr);
+  const bool is_taken = takes();
+  cursor.trace_to(trace);
+  return is_taken;
+}
+
+inline constexpr std::string_view no_break_space = "\xC2\xA0";
 // Blank, tab or no-break space; how many bytes, 0 if none.
 std::size_t blank_size(std::string_view text, std::size_t at);
 // True if the comma there stands between clauses.

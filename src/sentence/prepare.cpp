@@ -53,7 +53,6 @@ std::optional<Misreading> open_quote(std::string_view text) {
 }
 
 bool ends_in_blank(std::string_view text) {
-  constexpr std::string_view no_break_space = "\xC2\xA0";
   return text.ends_with(' ') || text.ends_with('\t') || text.ends_with(no_break_space);
 }
 

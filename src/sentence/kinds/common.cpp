@@ -27,7 +27,7 @@ namespace {
 
 constexpr std::string_view by_name = "by";
 
-constexpr Clause clauses[] = {
+constexpr Clause shared_clauses[] = {
     clause<&Said::instead_of>("instead of entry {instead_of}",
                               "the definition that this one replaces"),
     clause<&Said::paper>("paper {paper}", "the paper on which it stands"),
@@ -39,7 +39,7 @@ constexpr Clause clauses[] = {
 
 }  // namespace
 
-std::span<const Clause> common_clauses() { return clauses; }
+std::span<const Clause> common_clauses() { return shared_clauses; }
 
 bool takes_common(const Kind& kind, const Clause& clause) {
   switch (kind.common) {

@@ -6,7 +6,7 @@
 namespace sentence {
 namespace {
 
-constexpr std::array<const Kind*, std::variant_size_v<logbook::AnyFact>> kinds = {
+constexpr std::array<const Kind*, std::variant_size_v<logbook::AnyFact>> in_order_of_facts = {
     &declarations::record_begins,
     &declarations::counts_work,
     &declarations::base_joins,
@@ -54,8 +54,8 @@ constexpr std::array<const Kind*, std::variant_size_v<logbook::AnyFact>> kinds =
 
 }  // namespace
 
-std::span<const Kind* const> all_kinds() { return kinds; }
+std::span<const Kind* const> all_kinds() { return in_order_of_facts; }
 
-const Kind& kind_of(const logbook::Fact& fact) { return *kinds[fact.index()]; }
+const Kind& kind_of(const logbook::Fact& fact) { return *in_order_of_facts[fact.index()]; }
 
 }  // namespace sentence

@@ -16,9 +16,9 @@ using logbook::OnCondition;
 
 namespace {
 
-constexpr Word event_words[] = {word(CountedEvent::start, "start"),
-                                word(CountedEvent::flight, "flight"),
-                                word(CountedEvent::landing, "landing")};
+constexpr Word counted_event_words[] = {word(CountedEvent::start, "start"),
+                                        word(CountedEvent::flight, "flight"),
+                                        word(CountedEvent::landing, "landing")};
 constexpr Word verb_words[] = {word(LimitVerb::retires, "retires"),
                                word(LimitVerb::overhaul, "overhaul")};
 constexpr Word class_words[] = {
@@ -31,7 +31,8 @@ constexpr Sort at_or_exceeding = words<bool>("at-or-exceeding", exceeding_words)
 }  // namespace
 
 template <>
-inline constexpr Sort sort_of<CountedEvent> = words<CountedEvent>("counted-event", event_words);
+inline constexpr Sort sort_of<CountedEvent> = words<CountedEvent>("counted-event",
+                                                                  counted_event_words);
 template <>
 inline constexpr Sort sort_of<LimitVerb> = words<LimitVerb>("limit-verb", verb_words);
 template <>

@@ -1,5 +1,6 @@
 #include "sentence/sorts/figures.h"
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -45,13 +46,6 @@ Misreading misread_at(const Cursor& cursor, std::string_view figure) {
 }
 
 template <class Value>
-bool hand_over(Cursor& cursor, std::string_view figure, const Typed<Value>& typed, Value& value) {
-  if (!typed.is_read()) return refuse_figure(cursor, figure, typed.misread());
-  value = typed.value();
-  return true;
-}
-
-template <class Value>
 using Reads = Typed<Value> (*)(std::string_view);
 
 // A figure without a unit.
@@ -71,14 +65,11 @@ bool read_with(Cursor& cursor, Units units, Reads<Value> reads, Value& value) {
   return hand_over(cursor, figure, reads(figure), value);
 }
 
-// Without a trace of what was wanted.
-bool take_quietly(Cursor& cursor, Units units) {
-  Trace* trace = cursor.trace();
-  cursor.trace_to(nullptr);
-  bool is_taken = false;
-  for (const std::string_view unit : units) is_taken = is_taken || cursor.take_words(unit);
-  cursor.trace_to(trace);
-  return is_taken;
+bool take_any_quietly(Cursor& cursor, Units units) {
+  return take_quietly(cursor, [&] {
+    return std::any_of(units.begin(), units.end(),
+                       [&](std::string_view unit) { return cursor.take_words(unit); });
+  });
 }
 
 // Refused, and shown in degrees C: to change only the letter would make a wrong temperature.
@@ -134,7 +125,7 @@ bool refuse_figure(Cursor& cursor, std::string_view figure, const quantity::Misr
 }
 
 bool take_unit(Cursor& cursor, Units units) {
-  return take_quietly(cursor, units) || cursor.take_words(*units.begin());
+  return take_any_quietly(cursor, units) || cursor.take_words(*units.begin());
 }
 
 bool read_factor(Cursor& cursor, quantity::Factor& factor) {
@@ -160,7 +151,7 @@ bool read_percent(Cursor& cursor, quantity::Decimal& percent) {
 bool read_temperature(Cursor& cursor, quantity::Temperature& temperature) {
   const std::string_view figure = cursor.take_signed_number();
   if (figure.empty()) return false;
-  if (take_quietly(cursor, {"F", "\u00B0 F", "\u00B0F"})) {
+  if (take_any_quietly(cursor, {"F", "\u00B0 F", "\u00B0F"})) {
     return refuse_fahrenheit(cursor, figure);
   }
   if (!take_unit(cursor, {"C", "\u00B0 C", "\u00B0C"})) return false;

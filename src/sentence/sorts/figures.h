@@ -14,6 +14,21 @@ namespace sentence {
 // Refuses the text from there to an end, as the reader of figures said.
 bool refuse_figure(Cursor& cursor, std::string_view figure, const quantity::Misread& misread);
 
+// The value, once the figure was read; a figure that was misread is refused.
+template <class Value>
+bool hand_over(Cursor& cursor, std::string_view figure, const quantity::Typed<Value>& typed,
+               Value& value) {
+  if (!typed.is_read()) return refuse_figure(cursor, figure, typed.misread());
+  value = typed.value();
+  return true;
+}
+
+// A text that a reader of figures understands, or would but for its size or its two readings.
+template <class Value>
+bool is_figure(const quantity::Typed<Value>& typed) {
+  return typed.is_read() || typed.misread().why != quantity::Misreading::not_a_number;
+}
+
 // Takes one of the units; the first is the canonical one.
 bool take_unit(Cursor& cursor, std::initializer_list<std::string_view> units);
 

@@ -14,20 +14,17 @@ bool take_hour_unit(Cursor& cursor) {
   return take_unit(cursor, {"h", "hrs", "hr", "hours", "hour"});
 }
 
-// Without a word about what was wanted: these are only further ways to type it.
+// Where there is none, the cursor stays, before any blanks.
 template <class Takes>
-bool take_quietly(Cursor& cursor, Takes takes) {
-  Trace* trace = cursor.trace();
-  cursor.trace_to(nullptr);
+bool take_or_stay(Cursor& cursor, Takes takes) {
   const std::size_t start = cursor.at();
-  const bool is_taken = takes();
+  const bool is_taken = take_quietly(cursor, takes);
   if (!is_taken) cursor.go_to(start);
-  cursor.trace_to(trace);
   return is_taken;
 }
 
 bool take_minute_unit(Cursor& cursor) {
-  return take_quietly(cursor, [&] {
+  return take_or_stay(cursor, [&] {
     return take_unit(cursor, {"min", "mins", "minutes", "minute"});
   });
 }
@@ -54,13 +51,6 @@ std::string_view take_minutes(Cursor& cursor) {
   return {};
 }
 
-bool hand_over(Cursor& cursor, std::string_view figure,
-               const quantity::Typed<quantity::Hours>& typed, quantity::Hours& hours) {
-  if (!typed.is_read()) return refuse_figure(cursor, figure, typed.misread());
-  hours = typed.value();
-  return true;
-}
-
 // Hours and minutes that were typed apart; the figure is all that stands before the cursor.
 struct Apart {
   std::size_t from;
@@ -84,7 +74,7 @@ bool read_hours(Cursor& cursor, quantity::Hours& hours) {
   const std::string_view figure = cursor.take_number();
   if (figure.empty()) return false;
   if (figure.find(':') != std::string_view::npos) {
-    take_quietly(cursor, [&] { return take_hour_unit(cursor); });
+    take_or_stay(cursor, [&] { return take_hour_unit(cursor); });
     return hand_over(cursor, figure, quantity::read_hours(figure), hours);
   }
   const bool is_whole = is_all_digits(figure);
@@ -106,11 +96,8 @@ bool read_hours(Cursor& cursor, quantity::Hours& hours) {
 bool read_hour_meter(Cursor& cursor, quantity::HourMeter& reading) {
   const std::string_view figure = cursor.take_number();
   if (figure.empty()) return false;
-  take_quietly(cursor, [&] { return take_hour_unit(cursor); });
-  const quantity::Typed<quantity::HourMeter> typed = quantity::read_hour_meter(figure);
-  if (!typed.is_read()) return refuse_figure(cursor, figure, typed.misread());
-  reading = typed.value();
-  return true;
+  take_or_stay(cursor, [&] { return take_hour_unit(cursor); });
+  return hand_over(cursor, figure, quantity::read_hour_meter(figure), reading);
 }
 
 }  // namespace sentence

@@ -6,6 +6,7 @@
 #include "quantity/figure.h"
 #include "quantity/hours.h"
 #include "sentence/sorts/entry_shape.h"
+#include "sentence/sorts/figures.h"
 #include "sentence/sorts/names.h"
 #include "text/pieces.h"
 
@@ -14,18 +15,11 @@ namespace {
 
 using quantity::is_digit;
 
-constexpr std::size_t most_bare = 24;
 constexpr std::string_view base32 = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
 bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
 
-bool is_bare(char c) { return is_capital(c) || is_digit(c) || c == '-' || c == '/'; }
-
-// A text that a reader of figures understands, or would but for its size or its two readings.
-template <class Type>
-bool is_figure(const quantity::Typed<Type>& typed) {
-  return typed.is_read() || typed.misread().why != quantity::Misreading::not_a_number;
-}
+bool fits_bare_name(char c) { return is_capital(c) || is_digit(c) || c == '-' || c == '/'; }
 
 bool is_day_word(std::string_view name) {
   constexpr std::array<std::string_view, 2> day_words = {"TODAY", "YESTERDAY"};
@@ -44,7 +38,7 @@ bool can_stand_bare(std::string_view name) {
   const bool has_mark =
       std::any_of(name.begin(), name.end(), [](char c) { return is_digit(c) || c == '-'; });
   return name.size() <= most_bare && has_letter && has_mark &&
-         std::all_of(name.begin(), name.end(), is_bare);
+         std::all_of(name.begin(), name.end(), fits_bare_name);
 }
 
 bool has_entry_shape(std::string_view name) {

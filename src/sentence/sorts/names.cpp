@@ -12,7 +12,6 @@ namespace sentence {
 namespace {
 
 constexpr std::size_t most_name_bytes = 120;
-constexpr std::size_t most_bare = 24;
 constexpr std::array<std::string_view, 4> bare_meters = {"collective", "engine-run", "oil-pressure",
                                                          "tach"};
 

@@ -1,6 +1,7 @@
 // sentence/sorts/names.h: how names, entry names and free text are read and written.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -8,10 +9,10 @@
 
 namespace sentence {
 
-// A name stands bare only with at least one letter and a digit or hyphen, in capitals, digits, -
-// and
-// /, at most 24 characters. So no verb, number or day is ever a bare name.
+// A name stands bare only with at least one letter and a digit or hyphen, in capitals, digits,
+// - and /, at most most_bare characters. So no verb, number or day is ever a bare name.
 bool can_stand_bare(std::string_view name);
+inline constexpr std::size_t most_bare = 24;
 // A day, a time or a number, whatever else it may be.
 bool looks_like_a_figure(std::string_view name);
 

@@ -26,19 +26,15 @@ std::string canonical(const Value& value) {
   return result;
 }
 
-bool take_quietly(Cursor& cursor, std::string_view words) {
-  Trace* trace = cursor.trace();
-  cursor.trace_to(nullptr);
-  const bool is_taken = cursor.take_words(words);
-  cursor.trace_to(trace);
-  return is_taken;
+bool take_class_word(Cursor& cursor, std::string_view word) {
+  return take_quietly(cursor, [&] { return cursor.take_words(word); });
 }
 
 // All known things, or those of the class whose word stands at the cursor (which is taken).
 ThingCandidates candidates_at(Cursor& cursor) {
-  const bool is_aircraft = take_quietly(cursor, "aircraft");
-  const bool is_engine = !is_aircraft && take_quietly(cursor, "engine");
-  const bool is_part = !is_aircraft && !is_engine && take_quietly(cursor, "part");
+  const bool is_aircraft = take_class_word(cursor, "aircraft");
+  const bool is_engine = !is_aircraft && take_class_word(cursor, "engine");
+  const bool is_part = !is_aircraft && !is_engine && take_class_word(cursor, "part");
   const bool is_any = !is_aircraft && !is_engine && !is_part;
   ThingCandidates candidates;
   for (const Thing& thing : cursor.known()->things) {

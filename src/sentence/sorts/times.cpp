@@ -29,16 +29,9 @@ bool is_short_number(std::string_view text) {
   return quantity::is_all_digits(text) && text.size() <= 2;
 }
 
-bool is_figure(const quantity::Typed<quantity::Day>& typed) {
-  return typed.is_read() || typed.misread().why != quantity::Misreading::not_a_number;
-}
-
-bool hand_over(Cursor& cursor, std::string_view typed_text,
-               const quantity::Typed<quantity::Day>& typed, quantity::Day& day) {
-  if (!is_figure(typed)) return false;
-  if (!typed.is_read()) return refuse_figure(cursor, typed_text, typed.misread());
-  day = typed.value();
-  return true;
+bool hand_over_day(Cursor& cursor, std::string_view typed_text,
+                   const quantity::Typed<quantity::Day>& typed, quantity::Day& day) {
+  return is_figure(typed) && hand_over(cursor, typed_text, typed, day);
 }
 
 bool read_day_word(Cursor& cursor, quantity::Day& day) {
@@ -58,7 +51,7 @@ bool read_day_in_words(Cursor& cursor, quantity::Day& day) {
   const std::string_view year = take_run(cursor, "");
   const std::string_view all = cursor.text().substr(start, cursor.at() - start);
   const std::string words = std::string(number) + ' ' + month + ' ' + std::string(year);
-  return hand_over(cursor, all, quantity::read_day(words), day);
+  return hand_over_day(cursor, all, quantity::read_day(words), day);
 }
 
 template <class Value>
@@ -91,7 +84,7 @@ bool read_day(Cursor& cursor, quantity::Day& day) {
   if (read_day_in_words(cursor, day)) return true;
   cursor.go_to(start);
   const std::string_view run = take_run(cursor, "-/.");
-  return hand_over(cursor, run, quantity::read_day(run), day);
+  return hand_over_day(cursor, run, quantity::read_day(run), day);
 }
 
 bool read_clock_time(Cursor& cursor, quantity::ClockTime& time) {
