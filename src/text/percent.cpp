@@ -6,8 +6,6 @@
 namespace text {
 namespace {
 
-constexpr std::string_view digits = "0123456789ABCDEF";
-
 bool is_without_width(char32_t code) {
   return code == 0xAD || (code >= 0x200B && code <= 0x200D) || (code >= 0x2060 && code <= 0x2064) ||
          code == 0xFEFF || (code >= 0xFFF9 && code <= 0xFFFB) ||
@@ -26,8 +24,8 @@ std::string encoded_bytes(std::string_view bytes) {
   for (const char byte : bytes) {
     const auto number = static_cast<unsigned char>(byte);
     result += '%';
-    result += digits[number >> 4];
-    result += digits[number & 0xF];
+    result += hex_digits[number >> 4];
+    result += hex_digits[number & 0xF];
   }
   return result;
 }
@@ -35,9 +33,9 @@ std::string encoded_bytes(std::string_view bytes) {
 // The byte that two hexadecimal digits stand for.
 std::optional<char> byte_from(std::string_view pair) {
   if (pair.size() != 2) return std::nullopt;
-  const std::size_t high = digits.find(pair[0]);
-  const std::size_t low = digits.find(pair[1]);
-  if (high == digits.npos || low == digits.npos) return std::nullopt;
+  const std::size_t high = hex_digits.find(pair[0]);
+  const std::size_t low = hex_digits.find(pair[1]);
+  if (high == hex_digits.npos || low == hex_digits.npos) return std::nullopt;
   return static_cast<char>(static_cast<unsigned char>(high * 16 + low));
 }
 

@@ -8,10 +8,9 @@ namespace {
 enum class LineFeed { kept, shown };
 
 std::string upper_hex(char32_t number, std::size_t least_digits) {
-  constexpr std::string_view digits = "0123456789ABCDEF";
   std::string result;
   for (; number != 0 || result.size() < least_digits; number >>= 4) {
-    result.insert(result.begin(), digits[number & 0xF]);
+    result.insert(result.begin(), hex_digits[number & 0xF]);
   }
   return result;
 }

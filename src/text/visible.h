@@ -21,4 +21,7 @@ std::string visible(std::string_view words);
 // The same with line feeds made visible as well: for whatever must stay on one line.
 std::string visible_line(std::string_view words);
 
+// Of a byte or character that is shown by its number to the base 16.
+inline constexpr std::string_view hex_digits = "0123456789ABCDEF";
+
 }  // namespace text
