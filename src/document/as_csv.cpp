@@ -50,7 +50,7 @@ std::string line(const Place& place, const LongCell& cell) {
 }
 
 // Walks over the blocks and counts the rows of each section on its way.
-class Lines {
+class RowWriter {
  public:
   void say(std::string_view section, std::string_view column, const std::string& words) {
     add_row(section, {{column, words, "", "", ""}});
@@ -117,11 +117,11 @@ std::string csv_field(std::string_view words) {
 }
 
 std::string as_csv(const Document& document) {
-  Lines lines;
-  if (!document.title.empty()) lines.say("title", "text", document.title);
-  for (const std::string& words : document.head) lines.say("head", "text", words);
-  for (const Block& block : document.blocks) std::visit(lines, block);
-  return lines.out();
+  RowWriter rows;
+  if (!document.title.empty()) rows.say("title", "text", document.title);
+  for (const std::string& words : document.head) rows.say("head", "text", words);
+  for (const Block& block : document.blocks) std::visit(rows, block);
+  return rows.out();
 }
 
 }  // namespace document

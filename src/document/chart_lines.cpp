@@ -18,19 +18,10 @@ constexpr std::size_t full_rows = 17;
 constexpr std::size_t tile_rows = 9;
 constexpr std::size_t symbol_columns = 3;
 
-std::string without_end_blanks(std::string line) {
-  line.erase(line.find_last_not_of(' ') + 1);
-  return line;
-}
-
 // Writes over blanks, from that column on.
 void put(std::string& line, std::size_t column, std::string_view words) {
   if (line.size() < column + words.size()) line.resize(column + words.size(), ' ');
   line.replace(column, words.size(), words);
-}
-
-std::string axis_words(const ChartAxis& axis) {
-  return axis.unit.empty() ? axis.name : axis.name + ", " + axis.unit;
 }
 
 std::size_t widest_tick(const Scale& scale) {

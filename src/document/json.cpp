@@ -32,7 +32,7 @@ std::string escaped_control(char32_t code) {
   return result;
 }
 
-std::string escaped(const text::Character& character) {
+std::string json_escaped(const text::Character& character) {
   if (!character.code) return "\xEF\xBF\xBD";
   if (*character.code == U'"') return "\\\"";
   if (*character.code == U'\\') return "\\\\";
@@ -51,7 +51,7 @@ std::string json_string(std::string_view words) {
   std::string result = "\"";
   while (!words.empty()) {
     const text::Character character = text::first_character(words);
-    result += escaped(character);
+    result += json_escaped(character);
     words.remove_prefix(character.bytes.size());
   }
   return result + '"';

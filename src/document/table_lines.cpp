@@ -46,11 +46,6 @@ std::optional<Widths> fitting_widths(const Grid& grid, std::size_t columns) {
   return widths;
 }
 
-std::string without_end_blanks(std::string line) {
-  line.erase(line.find_last_not_of(' ') + 1);
-  return line;
-}
-
 // One row takes as many lines as its most wrapped cell.
 void add_row(Lines& lines, const Row& row, const Grid& grid, const Widths& widths) {
   std::vector<Lines> parts;

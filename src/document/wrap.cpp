@@ -60,6 +60,11 @@ std::string padded(std::string_view words, std::size_t columns, Align align) {
   return align == Align::left ? std::string(words) + blanks : blanks + std::string(words);
 }
 
+std::string without_end_blanks(std::string line) {
+  line.erase(line.find_last_not_of(' ') + 1);
+  return line;
+}
+
 std::size_t widest_piece(std::string_view words) {
   std::size_t widest = 0;
   for (const std::string_view piece : unbroken_pieces(words)) {

@@ -24,6 +24,8 @@ std::vector<std::string> wrapped(std::string_view words, std::size_t columns,
 // The words with blanks behind (left) or before (right), `columns` wide if they were not wider.
 std::string padded(std::string_view words, std::size_t columns, Align align);
 
+std::string without_end_blanks(std::string line);
+
 // The columns of the widest piece that is not broken: no line can be made narrower than that.
 std::size_t widest_piece(std::string_view words);
 

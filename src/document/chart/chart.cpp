@@ -133,6 +133,10 @@ ChartValue chart_value(double at, std::size_t places) {
 
 std::string_view word(ChartMark mark) { return mark == ChartMark::counted ? "counted" : "flagged"; }
 
+std::string axis_words(const ChartAxis& axis) {
+  return axis.unit.empty() ? axis.name : axis.name + ", " + axis.unit;
+}
+
 std::string figure(const ChartValue& value, const ChartAxis& axis) {
   return axis.unit.empty() ? value.exact : value.exact + " " + axis.unit;
 }

@@ -87,6 +87,9 @@ struct Chart {
   ChartSize size = ChartSize::full;
 };
 
+// "Margin, C": what stands beside the axis.
+std::string axis_words(const ChartAxis& axis);
+
 // "12.5 C": the digits with the unit of the axis.
 std::string figure(const ChartValue& value, const ChartAxis& axis);
 

@@ -19,16 +19,12 @@ constexpr std::size_t most_level_columns = 16;
 constexpr std::size_t most_event_columns = 26;
 constexpr std::size_t most_event_rows = 4;
 
-double width_of(std::string_view words) { return static_cast<double>(drawn_width(words)); }
+double words_width(std::string_view words) { return static_cast<double>(drawn_width(words)); }
 
 double widest_of(const Scale& scale) {
   double widest = 0;
-  for (const Tick& tick : scale.ticks) widest = std::max(widest, width_of(tick.words));
+  for (const Tick& tick : scale.ticks) widest = std::max(widest, words_width(tick.words));
   return widest;
-}
-
-std::string axis_words(const ChartAxis& axis) {
-  return axis.unit.empty() ? axis.name : axis.name + ", " + axis.unit;
 }
 
 std::string level_words(const Chart& chart, const ChartLevel& level) {
@@ -57,7 +53,7 @@ double right_margin(const Chart& chart) {
   double widest = least_right;
   if (chart.size == ChartSize::tile) return widest;
   for (const ChartLevel& level : chart.levels) {
-    const double wide = bold_widening * width_of(level_words(chart, level));
+    const double wide = bold_widening * words_width(level_words(chart, level));
     widest = std::max(widest, wide + margin_gap);
   }
   return widest;

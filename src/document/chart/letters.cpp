@@ -10,7 +10,7 @@ namespace document {
 namespace {
 
 // Shares of the letter height.
-double share_of(std::string_view cluster) {
+double letter_share(std::string_view cluster) {
   constexpr std::string_view slim = "fijlrtI .,:;'|!()[]-";
   constexpr std::string_view broad = "mwMW@%OQ&";
   if (cluster.size() > 1) return text::columns(cluster) > 1 ? 1.05 : 0.8;
@@ -24,7 +24,7 @@ double share_of(std::string_view cluster) {
 
 std::size_t drawn_width(std::string_view words) {
   double width = 0;
-  for (const std::string_view cluster : text::clusters(words)) width += share_of(cluster);
+  for (const std::string_view cluster : text::clusters(words)) width += letter_share(cluster);
   return static_cast<std::size_t>(std::ceil(width * letter_height));
 }
 

@@ -41,7 +41,7 @@ std::string grid_lines(const Layout& layout) {
   std::string result;
   for (const Tick& tick : layout.frame.y.ticks) {
     const double y = y_on(layout.frame, tick.at);
-    result += plain_stroke({plot.left, y}, {plot.right, y}, grid);
+    result += plain_stroke({plot.left, y}, {plot.right, y}, grid_grey);
   }
   return result;
 }

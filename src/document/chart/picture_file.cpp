@@ -20,9 +20,9 @@ struct Panel {
 };
 
 // Writes lines of text from the top downward.
-class Column {
+class PanelWriter {
  public:
-  explicit Column(double width) : width_(width) {}
+  explicit PanelWriter(double width) : width_(width) {}
 
   void write(std::string_view words, const Lettering& how) {
     const double width = how.weight == Weight::strong ? width_ / bold_widening : width_;
@@ -57,12 +57,12 @@ class Column {
 
 Panel panel_of(const Chart& chart) {
   const Layout layout = layout_of(chart);
-  Column column(layout.width);
-  column.write(chart.title, {Anchor::start, Weight::strong});
-  column.write(chart.alt, {});
-  column.draw(chart, layout);
-  for (const LegendEntry& entry : legend(chart)) column.write_entry(entry);
-  Panel panel = column.panel();
+  PanelWriter writer(layout.width);
+  writer.write(chart.title, {Anchor::start, Weight::strong});
+  writer.write(chart.alt, {});
+  writer.draw(chart, layout);
+  for (const LegendEntry& entry : legend(chart)) writer.write_entry(entry);
+  Panel panel = writer.panel();
   panel.markup = described(chart) + panel.markup;
   return panel;
 }

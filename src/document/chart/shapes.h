@@ -19,7 +19,7 @@ constexpr std::string_view muted = "#46505a";
 constexpr std::string_view accent = "#0b4f6c";
 constexpr std::string_view edge = "#78828c";
 constexpr std::string_view band_fill = "#e4e9ed";
-constexpr std::string_view grid = "#e6eaed";
+constexpr std::string_view grid_grey = "#e6eaed";
 constexpr std::string_view typeface = "system-ui, -apple-system, 'Liberation Sans', sans-serif";
 
 // A length with at most one digit behind the point.
