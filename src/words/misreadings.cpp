@@ -16,39 +16,43 @@ namespace {
 using logbook::Fault;
 using logbook::Misreading;
 
-struct Sentences {
+struct MisreadingWords {
   Fault fault;
   std::string_view wrong;
 };
 
-constexpr std::array sentences = {
-    Sentences{Fault::unknown_kind, "No sentence begins with \"{read}\"."},
-    Sentences{Fault::unknown_word, "\"{read}\" is not understood here."},
-    Sentences{Fault::missing, "Something is missing here."},
-    Sentences{Fault::said_twice, "\"{read}\" is said twice; say it once."},
-    Sentences{Fault::day_missing, "The day is missing; begin with it, like 2026-03-04."},
-    Sentences{Fault::bad_quote, "A quotation mark has no partner; quote both ends of a name."},
-    Sentences{Fault::bad_name, "\"{read}\" cannot stand as a name; write it in quotation marks."},
-    Sentences{Fault::bad_character,
-              "\"{read}\" holds a character that cannot be kept; leave it out."},
-    Sentences{Fault::too_long, "The line is too long; say it in 4096 bytes or less."},
-    Sentences{Fault::two_sentences,
-              "Two sentences stand in one line; write each on a line of its own."},
-    Sentences{Fault::not_a_number, "\"{read}\" is no number."},
-    Sentences{Fault::two_readings,
-              "\"{read}\" can mean {first} or {second}. Write {first} or {second}."},
-    Sentences{Fault::not_exact, "\"{read}\" is finer than can be kept. Write {first} or {second}."},
-    Sentences{Fault::not_whole, "\"{read}\" is no whole number. Write {first} or {second}."},
-    Sentences{Fault::out_of_range, "\"{read}\" is out of range; check the figure."},
-    Sentences{Fault::fahrenheit, "\"{read} F\" is {first} C to tenths. Write degrees C."},
-    Sentences{Fault::no_such_day, "\"{read}\" is no day of the calendar; check it."},
-    Sentences{Fault::ambiguous_day,
-              "\"{read}\" can be read in two ways. Write {first} or {second}."},
-    Sentences{Fault::two_things, "\"{read}\" can mean {first} or {second}. Write one of these."},
+constexpr std::array misreading_words = {
+    MisreadingWords{Fault::unknown_kind, "No sentence begins with \"{read}\"."},
+    MisreadingWords{Fault::unknown_word, "\"{read}\" is not understood here."},
+    MisreadingWords{Fault::missing, "Something is missing here."},
+    MisreadingWords{Fault::said_twice, "\"{read}\" is said twice; say it once."},
+    MisreadingWords{Fault::day_missing, "The day is missing; begin with it, like 2026-03-04."},
+    MisreadingWords{Fault::bad_quote,
+                    "A quotation mark has no partner; quote both ends of a name."},
+    MisreadingWords{Fault::bad_name,
+                    "\"{read}\" cannot stand as a name; write it in quotation marks."},
+    MisreadingWords{Fault::bad_character,
+                    "\"{read}\" holds a character that cannot be kept; leave it out."},
+    MisreadingWords{Fault::too_long, "The line is too long; say it in 4096 bytes or less."},
+    MisreadingWords{Fault::two_sentences,
+                    "Two sentences stand in one line; write each on a line of its own."},
+    MisreadingWords{Fault::not_a_number, "\"{read}\" is no number."},
+    MisreadingWords{Fault::two_readings,
+                    "\"{read}\" can mean {first} or {second}. Write {first} or {second}."},
+    MisreadingWords{Fault::not_exact,
+                    "\"{read}\" is finer than can be kept. Write {first} or {second}."},
+    MisreadingWords{Fault::not_whole, "\"{read}\" is no whole number. Write {first} or {second}."},
+    MisreadingWords{Fault::out_of_range, "\"{read}\" is out of range; check the figure."},
+    MisreadingWords{Fault::fahrenheit, "\"{read} F\" is {first} C to tenths. Write degrees C."},
+    MisreadingWords{Fault::no_such_day, "\"{read}\" is no day of the calendar; check it."},
+    MisreadingWords{Fault::ambiguous_day,
+                    "\"{read}\" can be read in two ways. Write {first} or {second}."},
+    MisreadingWords{Fault::two_things,
+                    "\"{read}\" can mean {first} or {second}. Write one of these."},
 };
 
 std::string_view wrong_of(Fault fault) {
-  for (const Sentences& each : sentences) {
+  for (const MisreadingWords& each : misreading_words) {
     if (each.fault == fault) return each.wrong;
   }
   EXPECT(!"every fault has its sentence");

@@ -14,137 +14,139 @@ namespace {
 using reckon::CheckKind;
 using reckon::Objection;
 
-struct Sentences {
+struct CheckWords {
   CheckKind kind;
   std::string_view doubt;   // begins small, without a final point
   std::string_view advice;  // what to do
 };
 
-constexpr std::array sentences = {
-    Sentences{CheckKind::meter_gap, "{difference} are missing before this flight",
-              "Check the meter's first reading, or say the missing hours as unaccounted."},
-    Sentences{CheckKind::meter_overlap,
-              "these meter readings overlap those of {entry} by {difference}",
-              "Check both pairs of readings."},
-    Sentences{CheckKind::hours_against_meter, "{stated} were stated and the meter shows {reckoned}",
-              "Check the hours and both meter readings."},
-    Sentences{CheckKind::hours_against_clock, "{stated} were stated and the times give {reckoned}",
-              "Check the hours and the times of take-off and landing."},
-    Sentences{CheckKind::duplicate, "this says the same as {entry}",
-              "If it is one event, leave it out."},
-    Sentences{CheckKind::too_long_a_day, "{reckoned} on {day} are more than a day holds",
-              "Check the hours and the day, also of the other flights of that day."},
-    Sentences{CheckKind::in_the_future, "{day} has not come yet",
-              "Write the day on which it happened."},
-    Sentences{CheckKind::wrong_year, "{day} is far from the other entries", "Check the year."},
-    Sentences{CheckKind::before_brought_forward,
-              "{day} is before the day from which the book counts",
-              "The brought-forward figures hold it already, so leave it out."},
-    Sentences{CheckKind::landings_below_flights, "{stated} are fewer than {reckoned}",
-              "Check the landings; each flight has one at least."},
-    Sentences{CheckKind::no_such_thing, "nothing is on record by the name {name}",
-              "{nearest}Put it on record first, or write its name as it stands there."},
-    Sentences{CheckKind::no_such_task, "no task {name} is on record for it",
-              "{nearest}Write the name of a task that is on record, or put the task on record."},
-    Sentences{CheckKind::task_defined_twice, "{name} is on record already as {entry}",
-              "To replace it, add: instead of entry {entry}."},
-    Sentences{CheckKind::serial_elsewhere, "{name} is fitted to {other}",
-              "Say its removal there first."},
-    Sentences{CheckKind::place_taken, "{name} is in that place of {other} already",
-              "Say its removal first."},
-    Sentences{CheckKind::not_fitted_there, "{name} is not fitted to {other}",
-              "Check the serial and the place."},
-    Sentences{CheckKind::serial_look_alike, "{name} looks like {other}, which is on record",
-              "Read the plate again and write the serial as it stands there."},
-    Sentences{CheckKind::fitted_before_made, "{name} was made or released only on {day}",
-              "Check both days."},
-    Sentences{CheckKind::engine_older_than_airframe,
-              "the engine has {stated} and its airframe {reckoned}",
-              "Check the hours that it had when it was fitted."},
-    Sentences{CheckKind::stated_total_differs,
-              "{stated} were stated and the flights sum to {reckoned}",
-              "Check the stated total, and whether a flight is missing."},
-    Sentences{CheckKind::had_differs, "it is said to have {stated} and the record gives {reckoned}",
-              "Check the paper that came with it."},
-    Sentences{CheckKind::minutes_as_decimals,
-              "{stated} were stated and {reckoned} fit the meter, as if minutes were meant",
-              "If hours and minutes are meant, write them like 1:30."},
-    Sentences{CheckKind::fraction_of_a_whole_count, "{stated} is no whole number",
-              "Only cycles may have a fraction. Write it whole."},
-    Sentences{CheckKind::correction_of_older_entry, "{entry} was corrected already by {later}",
-              "Correct {later}, which is the newest."},
-    Sentences{CheckKind::correction_of_other_kind, "{entry} is a sentence of another kind",
-              "Strike {entry} and say the right sentence anew."},
-    Sentences{CheckKind::nothing_to_look_into, "{entry} is neither a start nor an exceedance",
-              "Name the entry that says what was past a limit."},
-    Sentences{CheckKind::chart_contradicted, "{entry} says otherwise of this chart",
-              "Check the line and its unit, or write it instead of entry {entry}."},
-    Sentences{CheckKind::chart_unlike_itself, "the line says two things at one torque",
-              "Check the line and its units."},
-    Sentences{CheckKind::out_of_bounds, "{name} cannot be: {other}", "Check the figure."},
-    Sentences{CheckKind::outside_the_usual, "{name} is outside the usual {other}",
-              "Check the figure and its unit."},
-    Sentences{CheckKind::looked_before, "{entry} happened only on {day}", "Check both days."},
-    Sentences{CheckKind::entry_unknown, "there is no entry {name}",
-              "timeworn history shows the names of entries."},
-    Sentences{CheckKind::not_on_a_twin, "{stated} would count for every engine",
-              "Say which engine, for example: 0.85 cycles on engine 2."},
-    Sentences{CheckKind::nothing_changes, "{entry} says this already",
-              "Say what is different, or leave it out."},
-    Sentences{CheckKind::bare_off_on, "the times may be those of the wheels or of the blocks",
-              "Write took off and landed, or blocks."},
-    Sentences{CheckKind::lifts_without_flight, "{stated} without a flight",
-              "Say the flight that they belong to."},
-    Sentences{CheckKind::meter_backwards, "the meter runs backwards from {reckoned} to {stated}",
-              "Check both readings; a new meter is said with: changed."},
-    Sentences{CheckKind::swapped_fields,
-              "{stated} were stated, and the cycles say what the meter says of the hours",
-              "Check whether hours and cycles were swapped."},
-    Sentences{CheckKind::wrong_clock,
-              "{stated} were stated, which is near the {reckoned} of another clock",
-              "Check which clock the figure was read from."},
-    Sentences{CheckKind::already_struck, "{entry} is struck already",
-              "Strike its strike if it is to count again."},
-    Sentences{CheckKind::referred_to, "other entries rest on it: {entries}",
-              "Correct or strike those first."},
-    Sentences{CheckKind::signature_needs_key, "a signature is made with a key, not said",
-              "Use timeworn sign, or say: signed on paper."},
-    Sentences{CheckKind::signing_corrected, "{entry} says who signs and is not corrected",
-              "Strike {entry} and say it anew."},
-    Sentences{CheckKind::signed_older_entry, "{entry} was corrected by {later}",
-              "Sign {later}, which is the newest."},
-    Sentences{CheckKind::nothing_to_sign, "{entry} is a strike or a signature itself",
-              "Name the entries that say what was done."},
-    Sentences{CheckKind::struck_to_sign, "{entry} is struck",
-              "Leave it out: name what stands, for example K7QXM-131..K7QXM-134 K7QXM-140."},
-    Sentences{CheckKind::no_range, "{name} ends no range",
-              "A range ends at a later entry of the same base and holds 1000 at most."},
-    Sentences{CheckKind::signer_unknown, "{name} holds no such certificate on record",
-              "Put it on record first, for example: person \"B. Quill\" holds certificate "
-              "\"A-1234\", kind \"mechanic\"."},
-    Sentences{CheckKind::signer_ended, "{name} no longer takes part since {day}",
-              "Whoever takes part again is put on record again first."},
-    Sentences{CheckKind::no_such_key, "no such key is on record for {name}",
-              "timeworn people shows the keys on record."},
-    Sentences{CheckKind::key_of_another, "this key is on record for {name}",
-              "A key belongs to one person; make a new one."},
-    Sentences{CheckKind::key_has_ended, "this key ended with {entry}",
-              "An ended key never signs again; make a new one."},
+constexpr std::array check_words = {
+    CheckWords{CheckKind::meter_gap, "{difference} are missing before this flight",
+               "Check the meter's first reading, or say the missing hours as unaccounted."},
+    CheckWords{CheckKind::meter_overlap,
+               "these meter readings overlap those of {entry} by {difference}",
+               "Check both pairs of readings."},
+    CheckWords{CheckKind::hours_against_meter,
+               "{stated} were stated and the meter shows {reckoned}",
+               "Check the hours and both meter readings."},
+    CheckWords{CheckKind::hours_against_clock, "{stated} were stated and the times give {reckoned}",
+               "Check the hours and the times of take-off and landing."},
+    CheckWords{CheckKind::duplicate, "this says the same as {entry}",
+               "If it is one event, leave it out."},
+    CheckWords{CheckKind::too_long_a_day, "{reckoned} on {day} are more than a day holds",
+               "Check the hours and the day, also of the other flights of that day."},
+    CheckWords{CheckKind::in_the_future, "{day} has not come yet",
+               "Write the day on which it happened."},
+    CheckWords{CheckKind::wrong_year, "{day} is far from the other entries", "Check the year."},
+    CheckWords{CheckKind::before_brought_forward,
+               "{day} is before the day from which the book counts",
+               "The brought-forward figures hold it already, so leave it out."},
+    CheckWords{CheckKind::landings_below_flights, "{stated} are fewer than {reckoned}",
+               "Check the landings; each flight has one at least."},
+    CheckWords{CheckKind::no_such_thing, "nothing is on record by the name {name}",
+               "{nearest}Put it on record first, or write its name as it stands there."},
+    CheckWords{CheckKind::no_such_task, "no task {name} is on record for it",
+               "{nearest}Write the name of a task that is on record, or put the task on record."},
+    CheckWords{CheckKind::task_defined_twice, "{name} is on record already as {entry}",
+               "To replace it, add: instead of entry {entry}."},
+    CheckWords{CheckKind::serial_elsewhere, "{name} is fitted to {other}",
+               "Say its removal there first."},
+    CheckWords{CheckKind::place_taken, "{name} is in that place of {other} already",
+               "Say its removal first."},
+    CheckWords{CheckKind::not_fitted_there, "{name} is not fitted to {other}",
+               "Check the serial and the place."},
+    CheckWords{CheckKind::serial_look_alike, "{name} looks like {other}, which is on record",
+               "Read the plate again and write the serial as it stands there."},
+    CheckWords{CheckKind::fitted_before_made, "{name} was made or released only on {day}",
+               "Check both days."},
+    CheckWords{CheckKind::engine_older_than_airframe,
+               "the engine has {stated} and its airframe {reckoned}",
+               "Check the hours that it had when it was fitted."},
+    CheckWords{CheckKind::stated_total_differs,
+               "{stated} were stated and the flights sum to {reckoned}",
+               "Check the stated total, and whether a flight is missing."},
+    CheckWords{CheckKind::had_differs,
+               "it is said to have {stated} and the record gives {reckoned}",
+               "Check the paper that came with it."},
+    CheckWords{CheckKind::minutes_as_decimals,
+               "{stated} were stated and {reckoned} fit the meter, as if minutes were meant",
+               "If hours and minutes are meant, write them like 1:30."},
+    CheckWords{CheckKind::fraction_of_a_whole_count, "{stated} is no whole number",
+               "Only cycles may have a fraction. Write it whole."},
+    CheckWords{CheckKind::correction_of_older_entry, "{entry} was corrected already by {later}",
+               "Correct {later}, which is the newest."},
+    CheckWords{CheckKind::correction_of_other_kind, "{entry} is a sentence of another kind",
+               "Strike {entry} and say the right sentence anew."},
+    CheckWords{CheckKind::nothing_to_look_into, "{entry} is neither a start nor an exceedance",
+               "Name the entry that says what was past a limit."},
+    CheckWords{CheckKind::chart_contradicted, "{entry} says otherwise of this chart",
+               "Check the line and its unit, or write it instead of entry {entry}."},
+    CheckWords{CheckKind::chart_unlike_itself, "the line says two things at one torque",
+               "Check the line and its units."},
+    CheckWords{CheckKind::out_of_bounds, "{name} cannot be: {other}", "Check the figure."},
+    CheckWords{CheckKind::outside_the_usual, "{name} is outside the usual {other}",
+               "Check the figure and its unit."},
+    CheckWords{CheckKind::looked_before, "{entry} happened only on {day}", "Check both days."},
+    CheckWords{CheckKind::entry_unknown, "there is no entry {name}",
+               "timeworn history shows the names of entries."},
+    CheckWords{CheckKind::not_on_a_twin, "{stated} would count for every engine",
+               "Say which engine, for example: 0.85 cycles on engine 2."},
+    CheckWords{CheckKind::nothing_changes, "{entry} says this already",
+               "Say what is different, or leave it out."},
+    CheckWords{CheckKind::bare_off_on, "the times may be those of the wheels or of the blocks",
+               "Write took off and landed, or blocks."},
+    CheckWords{CheckKind::lifts_without_flight, "{stated} without a flight",
+               "Say the flight that they belong to."},
+    CheckWords{CheckKind::meter_backwards, "the meter runs backwards from {reckoned} to {stated}",
+               "Check both readings; a new meter is said with: changed."},
+    CheckWords{CheckKind::swapped_fields,
+               "{stated} were stated, and the cycles say what the meter says of the hours",
+               "Check whether hours and cycles were swapped."},
+    CheckWords{CheckKind::wrong_clock,
+               "{stated} were stated, which is near the {reckoned} of another clock",
+               "Check which clock the figure was read from."},
+    CheckWords{CheckKind::already_struck, "{entry} is struck already",
+               "Strike its strike if it is to count again."},
+    CheckWords{CheckKind::referred_to, "other entries rest on it: {entries}",
+               "Correct or strike those first."},
+    CheckWords{CheckKind::signature_needs_key, "a signature is made with a key, not said",
+               "Use timeworn sign, or say: signed on paper."},
+    CheckWords{CheckKind::signing_corrected, "{entry} says who signs and is not corrected",
+               "Strike {entry} and say it anew."},
+    CheckWords{CheckKind::signed_older_entry, "{entry} was corrected by {later}",
+               "Sign {later}, which is the newest."},
+    CheckWords{CheckKind::nothing_to_sign, "{entry} is a strike or a signature itself",
+               "Name the entries that say what was done."},
+    CheckWords{CheckKind::struck_to_sign, "{entry} is struck",
+               "Leave it out: name what stands, for example K7QXM-131..K7QXM-134 K7QXM-140."},
+    CheckWords{CheckKind::no_range, "{name} ends no range",
+               "A range ends at a later entry of the same base and holds 1000 at most."},
+    CheckWords{CheckKind::signer_unknown, "{name} holds no such certificate on record",
+               "Put it on record first, for example: person \"B. Quill\" holds certificate "
+               "\"A-1234\", kind \"mechanic\"."},
+    CheckWords{CheckKind::signer_ended, "{name} no longer takes part since {day}",
+               "Whoever takes part again is put on record again first."},
+    CheckWords{CheckKind::no_such_key, "no such key is on record for {name}",
+               "timeworn people shows the keys on record."},
+    CheckWords{CheckKind::key_of_another, "this key is on record for {name}",
+               "A key belongs to one person; make a new one."},
+    CheckWords{CheckKind::key_has_ended, "this key ended with {entry}",
+               "An ended key never signs again; make a new one."},
 };
 
 // A flight entered late moves what was signed after it: then the flight is asked about, not the
 // work.
-constexpr Sentences late_flight{CheckKind::stated_total_differs,
-                                "with this the {stated} stated in {entry} become {reckoned}",
-                                "Check the day of the flight and the stated total."};
+constexpr CheckWords late_flight{CheckKind::stated_total_differs,
+                                 "with this the {stated} stated in {entry} become {reckoned}",
+                                 "Check the day of the flight and the stated total."};
 
-const Sentences& sentences_of(const Objection& objection) {
+const CheckWords& sentences_of(const Objection& objection) {
   if (objection.kind == late_flight.kind && objection.slot == "hours") return late_flight;
-  for (const Sentences& each : sentences) {
+  for (const CheckWords& each : check_words) {
     if (each.kind == objection.kind) return each;
   }
   EXPECT(!"every check has its sentences");
-  return sentences.front();
+  return check_words.front();
 }
 
 // Which clock a count is on stands in the slot or in the sentence; a bare count says only itself.
@@ -210,8 +212,8 @@ std::string doubt_text(const Objection& objection) {
 }
 
 bool tells_of_missing_hours(std::string_view doubt) {
-  const std::string_view sentence = sentences.front().doubt;  // of a gap on the meter
-  static_assert(sentences.front().kind == CheckKind::meter_gap);
+  const std::string_view sentence = check_words.front().doubt;  // of a gap on the meter
+  static_assert(check_words.front().kind == CheckKind::meter_gap);
   return doubt.ends_with(sentence.substr(sentence.find('}') + 1));
 }
 
@@ -222,7 +224,7 @@ std::string missing_hours_text(std::string_view doubt, const logbook::EntryId& e
 }
 
 std::string objection_text(const Objection& objection) {
-  const Sentences& both = sentences_of(objection);
+  const CheckWords& both = sentences_of(objection);
   return capital(filled(both.doubt, objection)) + ". " + filled(both.advice, objection);
 }
 
