@@ -1,7 +1,5 @@
 #include "report/counting_notices.h"
 
-#include <algorithm>
-
 #include "reckon/signing.h"
 #include "words/signings.h"
 
@@ -13,11 +11,6 @@ using reckon::StandingFact;
 
 // How much older work is named; of more only the number is told.
 constexpr std::size_t most_named = 5;
-
-bool is_saved(const StandingFact& fact, const Saved& saved) {
-  return std::any_of(saved.entries.begin(), saved.entries.end(),
-                     [&](const logbook::Entry& entry) { return entry.id == fact.chain.back(); });
-}
 
 enum class Before { unchanged, not_there, uncounted, counted };
 
@@ -65,7 +58,7 @@ std::vector<std::string> counting_notices(const reckon::Standing& standing, cons
     const Before before = before_of(fact, saved);
     if (fact.is_counted) {
       if (before == Before::uncounted) now.push_back(&fact);
-    } else if (before == Before::not_there || is_saved(fact, saved)) {
+    } else if (before == Before::not_there || is_saved(fact.chain.back(), saved)) {
       fresh.push_back(&fact);
     } else if (before == Before::counted) {
       no_more.push_back(&fact);

@@ -65,10 +65,6 @@ std::size_t left_out(const Segment& segment) {
   return number;
 }
 
-void say(std::string sentence, document::Document& page) {
-  if (!sentence.empty()) page.blocks.push_back(document::Paragraph{std::move(sentence)});
-}
-
 void add_series(const Series& series, const EngineTrend& trend, document::Document& page) {
   const Segment& newest = series.segments.back();
   const std::string number = std::to_string(page.blocks.size());

@@ -134,10 +134,6 @@ Table engines_table(const reckon::Histories& histories, const Fleet& fleet) {
   return table;
 }
 
-void say(std::string sentence, document::Document& page) {
-  if (!sentence.empty()) page.blocks.push_back(document::Paragraph{std::move(sentence)});
-}
-
 void add_losing(const Fleet& fleet, document::Document& page) {
   for (const Series& series : fleet.series) {
     if (!is_losing(series)) continue;

@@ -1,6 +1,7 @@
 #include "report/pieces.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "words/words.h"
 
@@ -23,6 +24,10 @@ std::string as_of_line(const Sheet& sheet) {
   const std::string day = "As of " + quantity::say_long(sheet.as_of);
   if (sheet.horizon.empty()) return day + ".";
   return day + ", counting news up to " + words::horizon_text(sheet.horizon) + ".";
+}
+
+void say(std::string sentence, document::Document& page) {
+  if (!sentence.empty()) page.blocks.emplace_back(document::Paragraph{std::move(sentence)});
 }
 
 void add_foot(document::Document& page, const Sheet& sheet) {

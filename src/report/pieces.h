@@ -12,6 +12,8 @@ namespace report {
 
 // "As of 4 March 2026, counting news up to K7QXM-130 M2ABC-88."
 std::string as_of_line(const Sheet& sheet);
+// Adds the sentence as a paragraph; nothing where there is none to say.
+void say(std::string sentence, document::Document& page);
 // What was left out and the notices, as notes; then the caution.
 void add_foot(document::Document& page, const Sheet& sheet);
 // {"as_of","horizon"}, and where there are some "left_out" and "notices", to which the answer is

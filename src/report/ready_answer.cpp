@@ -22,17 +22,13 @@ using reckon::Ready;
 
 constexpr std::size_t most_next = 5;
 
-void say(document::Document& page, std::string sentence) {
-  if (!sentence.empty()) page.blocks.emplace_back(Paragraph{std::move(sentence)});
-}
-
 void add_missing(const Ready& ready, const Asked& asked, document::Document& page) {
   const bool is_headline = ready.answer == reckon::Answer::not_known;
   bool is_first = is_headline;
   for (const auto& missing : ready.missing) {
     const words::MissingWords lack = words::missing_words(missing, asked.aircraft);
-    if (!is_first) say(page, (is_headline ? "Also: " : "Not known: ") + lack.what);
-    if (!lack.example.empty()) say(page, "Say for example: " + lack.example);
+    if (!is_first) say((is_headline ? "Also: " : "Not known: ") + lack.what, page);
+    if (!lack.example.empty()) say("Say for example: " + lack.example, page);
     is_first = false;
   }
 }
@@ -48,7 +44,7 @@ void add_obstacles(const Ready& ready, document::Document& page) {
   for (const Obstacle& obstacle : ready.obstacles) {
     const bool is_first = &obstacle == &ready.obstacles.front();
     if (is_first && is_told(obstacle, page)) continue;
-    say(page, words::obstacle_text(obstacle));
+    say(words::obstacle_text(obstacle), page);
   }
 }
 
@@ -78,7 +74,7 @@ std::string then_text(const Ready& ready, const logbook::Aircraft& aircraft) {
 
 // The first line says how much may be flown already if it says anything of it.
 void add_allowed(const Ready& ready, document::Document& page) {
-  if (page.title.find("You can fly") == std::string::npos) say(page, words::allowed_text(ready));
+  if (page.title.find("You can fly") == std::string::npos) say(words::allowed_text(ready), page);
 }
 
 Json allowed_json(const Ready& ready) {
@@ -145,12 +141,12 @@ Answer ready_answer(const reckon::Histories&, const Asked& asked, const Ready& r
   add_obstacles(ready, page);
   add_allowed(ready, page);
   if (ready.answer != reckon::Answer::not_known) add_missing(ready, asked, page);
-  say(page, then_text(ready, asked.aircraft));
-  for (const std::string& sentence : asked.engines) say(page, sentence);
-  say(page, words::trip_text(asked.trip));
-  say(page, words::counted_to_text(ready.last_flight, asked.today) + " " + as_of_line(sheet));
+  say(then_text(ready, asked.aircraft), page);
+  for (const std::string& sentence : asked.engines) say(sentence, page);
+  say(words::trip_text(asked.trip), page);
+  say(words::counted_to_text(ready.last_flight, asked.today) + " " + as_of_line(sheet), page);
   for (std::string& sentence : words::freshness_texts(ready, asked.today)) {
-    say(page, std::move(sentence));
+    say(std::move(sentence), page);
   }
   add_foot(page, sheet);
   answer.json = ready_json(asked, ready, sheet);

@@ -26,10 +26,6 @@ using reckon::Side;
 
 constexpr std::size_t most_told = 10;
 
-void say(document::Document& page, std::string sentence) {
-  page.blocks.emplace_back(Paragraph{std::move(sentence)});
-}
-
 // The most that the entries used of the side's clock, on the airframe or at one of its places.
 std::int64_t used_by_entries(const Touched& touched, const Side& side) {
   const std::string unit = words::unit_key(side);
@@ -62,8 +58,9 @@ void say_over(const Touched& touched, const Saved& saved, document::Document& pa
     const Side* side = words::governing(item);
     if (item.state != reckon::State::over || side == nullptr) continue;
     const bool is_by_this = went_over(touched, *side);
-    say(page, is_by_this ? words::went_over_text(item, *side, is_one_flight(saved))
-                         : words::attention_text(item));
+    say(is_by_this ? words::went_over_text(item, *side, is_one_flight(saved))
+                   : words::attention_text(item),
+        page);
   }
 }
 
@@ -80,8 +77,9 @@ std::string next_of(const Touched& touched) {
 
 void say_touched(const Touched& touched, const Saved& saved, document::Document& page) {
   say_over(touched, saved, page);
-  say(page, words::now_has_text(touched.thing, touched.hours, touched.count, touched.counter) +
-                next_of(touched));
+  say(words::now_has_text(touched.thing, touched.hours, touched.count, touched.counter) +
+          next_of(touched),
+      page);
 }
 
 Json touched_json(const Touched& touched) {
@@ -182,14 +180,14 @@ Answer receipt_page(const Saved& saved, const std::vector<Touched>& touched, con
   Answer answer;
   document::Document& page = answer.document;
   if (saved.entries.size() > most_told) {
-    say(page, words::saved_many_text(saved.entries));
+    say(words::saved_many_text(saved.entries), page);
   } else {
     for (const logbook::Entry& entry : saved.entries) {
-      say(page, words::saved_text(entry, saved.day_was_left_out));
+      say(words::saved_text(entry, saved.day_was_left_out), page);
     }
   }
   for (const Touched& one : touched) say_touched(one, saved, page);
-  for (const std::string& notice : saved.notices) say(page, notice);
+  for (const std::string& notice : saved.notices) say(notice, page);
   answer.json = receipt_json(saved, touched, sheet);
   for (const Touched& one : touched) {
     if (wants_attention(one.items)) answer.needs_attention = true;

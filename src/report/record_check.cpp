@@ -74,13 +74,13 @@ std::int64_t refused_work(const Checked& checked) {
                        [](const RefusedSignature& one) { return one.wants_attention; });
 }
 
-bool wants_attention(const Checked& checked) {
+bool has_anything_to_heed(const Checked& checked) {
   return !checked.faults.empty() || !checked.findings.empty() || !checked.questions.empty() ||
          refused_work(checked) > 0;
 }
 
 std::string result_text(const Checked& checked) {
-  const bool is_clean = !wants_attention(checked);
+  const bool is_clean = !has_anything_to_heed(checked);
   if (is_clean && checked.is_quick) return "The file and the chain hold.";
   if (is_clean) return "The record holds: no fault, no doubt, no open question.";
   const std::int64_t refused = refused_work(checked);
@@ -186,7 +186,7 @@ Answer record_check(const Checked& checked, const Sheet& sheet) {
   }
   add_foot(page, sheet);
   answer.json = check_json(checked, sheet);
-  answer.needs_attention = wants_attention(checked);
+  answer.needs_attention = has_anything_to_heed(checked);
   return answer;
 }
 

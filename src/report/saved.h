@@ -1,6 +1,7 @@
 // report/saved.h: what an entering command saved, as values.
 #pragma once
 
+#include <algorithm>
 #include <map>
 #include <optional>
 #include <vector>
@@ -21,5 +22,10 @@ struct Saved {
   // Work that stood before these entries; absent if they can change nothing in it.
   std::optional<CountedWork> counted_before;
 };
+
+inline bool is_saved(const logbook::EntryId& id, const Saved& saved) {
+  return std::any_of(saved.entries.begin(), saved.entries.end(),
+                     [&](const logbook::Entry& entry) { return entry.id == id; });
+}
 
 }  // namespace report

@@ -9,11 +9,6 @@ namespace report {
 
 namespace {
 
-bool is_saved(const logbook::EntryId& id, const Saved& saved) {
-  return std::any_of(saved.entries.begin(), saved.entries.end(),
-                     [&](const logbook::Entry& entry) { return entry.id == id; });
-}
-
 const logbook::Fact& stated_in(const logbook::Said& said) {
   const auto* corrected = std::get_if<logbook::Corrected>(&said.fact);
   return corrected != nullptr ? (*corrected->instead).fact : said.fact;
