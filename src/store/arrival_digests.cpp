@@ -15,16 +15,16 @@ constexpr std::string_view arrivals =
     "SELECT a.writer, a.number, a.digest, a.place, a.command, a.at, a.day, d.digest "
     "FROM arrived AS a LEFT JOIN arrival_digest AS d ON d.entry = a.place";
 
-using Kept = std::array<std::uint8_t, 8>;
+using ShortDigest = std::array<std::uint8_t, 8>;
 
-Kept digest_of(const Statement& arrival) {
+ShortDigest digest_of(const Statement& arrival) {
   std::string text;
   for (const int column : {3, 4, 5, 6, 1}) text += std::to_string(arrival.number(column)) + ' ';
   text += arrival.text(0);
   const Blob entry = arrival.blob(2);
   text.append(entry.begin(), entry.end());
   const seal::Digest digest = seal::digest(text);
-  Kept kept{};
+  ShortDigest kept{};
   std::copy_n(digest.begin(), kept.size(), kept.begin());
   return kept;
 }
@@ -43,7 +43,7 @@ std::vector<logbook::EntryId> changed_arrivals(Database& database) {
   Statement arrival = database.statement(std::string(arrivals));
   while (arrival.next()) {
     const Blob kept = arrival.blob(7);
-    const Kept digest = digest_of(arrival);
+    const ShortDigest digest = digest_of(arrival);
     if (std::equal(kept.begin(), kept.end(), digest.begin(), digest.end())) continue;
     changed.push_back(entry_in(database, arrival, 0));
   }

@@ -10,7 +10,6 @@
 #include <cstdlib>
 #include <cstring>
 #include <memory>
-#include <system_error>
 
 #include "store/place.h"
 #include "store/trouble.h"
@@ -19,12 +18,6 @@ namespace store {
 namespace {
 
 using logbook::TroubleKind;
-
-std::string system_words(int error) { return std::generic_category().message(error); }
-
-[[noreturn]] void fail(TroubleKind kind, const std::string& path, int error) {
-  throw Trouble({kind, path, system_words(error)});
-}
 
 bool is_on_stick(const std::string& path) {
   const auto doubts = doubts_of_place(path);

@@ -20,7 +20,7 @@ struct Table {
   std::string_view insert;
   std::string_view select;
 };
-constexpr std::array tables = {
+constexpr std::array list_tables = {
     Table{"mention", 1, "INSERT INTO mention (thing, kind, entry, day) VALUES (?, ?, ?, ?)",
           "SELECT l.entry, t.name, l.kind, l.day FROM mention AS l "
           "JOIN thing AS t ON t.id = l.thing"},
@@ -103,7 +103,7 @@ std::int64_t thing_numbered(Database& database, const std::string& name) {
 
 void insert(Database& database, const ListRow& row, std::int64_t place) {
   const std::int64_t thing = thing_numbered(database, row.thing);
-  const auto* const table = std::find_if(tables.begin(), tables.end(),
+  const auto* const table = std::find_if(list_tables.begin(), list_tables.end(),
                                          [&](const Table& one) { return one.name == row.table; });
   Statement statement = database.statement(table->insert, thing, row.words, place);
   int parameter = 3;
@@ -146,7 +146,7 @@ void list(Database& database, const logbook::Entry& entry, std::int64_t place) {
 
 Listed listed(Database& database) {
   Listed result;
-  for (const Table& table : tables) {
+  for (const Table& table : list_tables) {
     Statement found = database.statement(table.select);
     while (found.next()) result.emplace_back(found.number(0), row_in(table, found));
   }

@@ -106,7 +106,7 @@ bool can_be_of(const Kept& kept, const FileHeader& header) {
   return ahead <= 1;
 }
 
-[[noreturn]] void refuse(const std::string& path, const std::string& why) {
+[[noreturn]] void refuse_journal(const std::string& path, const std::string& why) {
   throw Trouble({logbook::TroubleKind::not_allowed, path,
                  "the journal " + path + "-journal " + why + "; move it away, and keep it"});
 }
@@ -114,7 +114,7 @@ bool can_be_of(const Kept& kept, const FileHeader& header) {
 void expect_same_owner(const std::string& path, const struct stat& journal) {
   struct stat file {};
   if (::stat(path.c_str(), &file) != 0 || journal.st_uid == 0) return;
-  if (journal.st_uid != file.st_uid) refuse(path, "belongs to another user");
+  if (journal.st_uid != file.st_uid) refuse_journal(path, "belongs to another user");
 }
 
 }  // namespace
@@ -133,7 +133,7 @@ void expect_own_journal(const std::string& path, const std::function<FileHeader(
     if (before != header()) continue;
     if (!kept || can_be_of(*kept, before)) return;
   }
-  if (::stat(journal.c_str(), &status) == 0) refuse(path, "was left by another file");
+  if (::stat(journal.c_str(), &status) == 0) refuse_journal(path, "was left by another file");
 }
 
 }  // namespace store

@@ -7,7 +7,6 @@
 
 #include <array>
 #include <cerrno>
-#include <system_error>
 
 #include "quantity/figure.h"
 #include "sentence/frame.h"
@@ -27,10 +26,6 @@ constexpr std::size_t mark_size = title.size() + writer_size + number_size + dig
 
 constexpr int patience_milliseconds = 5000;
 constexpr int longest_pause_milliseconds = 10;
-
-[[noreturn]] void fail(const std::string& path, int error) {
-  throw Trouble({TroubleKind::no_place_for_mark, path, std::generic_category().message(error)});
-}
 
 // A descriptor that is closed at the end of its scope.
 class Opened {
@@ -80,12 +75,12 @@ bool lock_alone(int descriptor) {
 
 int locked_file(const std::string& path) {
   const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
-  if (descriptor < 0) fail(path, errno);
+  if (descriptor < 0) fail(TroubleKind::no_place_for_mark, path, errno);
   if (lock_alone(descriptor)) return descriptor;
   const int error = errno;
   ::close(descriptor);
-  if (error != EWOULDBLOCK && error != EINTR) fail(path, error);
-  throw Trouble({TroubleKind::in_use, path, std::generic_category().message(error)});
+  if (error != EWOULDBLOCK && error != EINTR) fail(TroubleKind::no_place_for_mark, path, error);
+  fail(TroubleKind::in_use, path, error);
 }
 
 std::string stem_in(const std::string& state_folder, const logbook::RecordId& record) {
@@ -139,12 +134,14 @@ void Marks::write(const Mark& mark) const {
   const std::string path = path_of(mark.writer);
   const Opened file(path, O_WRONLY | O_CREAT);
   const std::string text = say(mark);
-  if (file.descriptor() < 0) fail(path, errno);
+  if (file.descriptor() < 0) fail(TroubleKind::no_place_for_mark, path, errno);
   const ssize_t written = ::pwrite(file.descriptor(), text.data(), text.size(), 0);
-  if (written < 0) fail(path, errno);
-  if (static_cast<std::size_t>(written) != text.size()) fail(path, ENOSPC);
+  if (written < 0) fail(TroubleKind::no_place_for_mark, path, errno);
+  if (static_cast<std::size_t>(written) != text.size()) {
+    fail(TroubleKind::no_place_for_mark, path, ENOSPC);
+  }
   if (mark.number > 0) return;
-  if (::fdatasync(file.descriptor()) != 0) fail(path, errno);
+  if (::fdatasync(file.descriptor()) != 0) fail(TroubleKind::no_place_for_mark, path, errno);
   make_durable(folder_of(path));
 }
 

@@ -100,7 +100,7 @@ std::string first_row(Database& database, std::string_view pragma) {
   return rows.next() ? std::string(rows.text(0)) : std::string();
 }
 
-[[noreturn]] void refuse(const std::string& path, const std::string& detail) {
+[[noreturn]] void refuse_unproved(const std::string& path, const std::string& detail) {
   throw Trouble({TroubleKind::not_proved, path, detail});
 }
 
@@ -138,12 +138,12 @@ bool has_other_derived_form(Database& database) {
 
 void expect_whole(Database& database, Form form, const std::string& path) {
   const std::string pages = first_row(database, "PRAGMA quick_check(1)");
-  if (pages != "ok") refuse(path, pages);
+  if (pages != "ok") refuse_unproved(path, pages);
   const std::string astray = first_row(database, "PRAGMA foreign_key_check");
-  if (!astray.empty()) refuse(path, "a row of the table " + astray + " leads nowhere");
+  if (!astray.empty()) refuse_unproved(path, "a row of the table " + astray + " leads nowhere");
   if (form == Form::newer) return;
   for (const SchemaDifference& one : schema_differences(database)) {
-    if (one.weight != Weight::derived) refuse(path, one.detail);
+    if (one.weight != Weight::derived) refuse_unproved(path, one.detail);
   }
 }
 

@@ -5,7 +5,7 @@
 namespace store {
 namespace {
 
-constexpr const char* what = "signature";
+constexpr const char* of_signature = "signature";
 
 bool says_signed(const logbook::Entry& entry) {
   return entry.said && std::holds_alternative<logbook::Signed>(entry.said->fact);
@@ -32,9 +32,11 @@ void SignatureCheck::take(const Stored& stored, const logbook::Entry& entry,
   if (with_key != nullptr && has_signature) {
     with_key_.push_back({stored, with_key->by, place});
   } else if (with_key != nullptr) {
-    found_.push_back({what, stored.id, "it says that it is signed and carries no signature"});
+    found_.push_back(
+        {of_signature, stored.id, "it says that it is signed and carries no signature"});
   } else if (has_signature && entry.said) {
-    found_.push_back({what, stored.id, "it carries a signature and is no sentence of that kind"});
+    found_.push_back(
+        {of_signature, stored.id, "it carries a signature and is no sentence of that kind"});
   } else if (says_signed(entry)) {
     on_paper_.push_back(stored);
   }
@@ -51,7 +53,7 @@ std::optional<logbook::PublicKey> SignatureCheck::verify(const Signed& signed_,
   const std::string detail =
       other ? "it was signed with a key of " + other->text + ", not of " + signed_.by.text
             : "the signature fits no key of " + signed_.by.text + " and what is signed";
-  findings.push_back({what, signed_.stored.id, detail});
+  findings.push_back({of_signature, signed_.stored.id, detail});
   return std::nullopt;
 }
 
@@ -60,8 +62,8 @@ void SignatureCheck::check_signed_words(const Stored& stored,
                                         std::vector<Finding>& findings) const {
   for (const logbook::EntryId& entry : stored.frame.refers) {
     if (entries_.contains(entry) || !numbers_.contains({entry.writer, entry.number})) continue;
-    findings.push_back(
-        {what, stored.id, sentence::say_entry(entry) + " was signed with other words than it has"});
+    findings.push_back({of_signature, stored.id,
+                        sentence::say_entry(entry) + " was signed with other words than it has"});
   }
 }
 

@@ -4,6 +4,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <system_error>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -23,5 +24,10 @@ class Trouble {
  private:
   logbook::Trouble trouble_;
 };
+
+// Throws this kind of trouble with the path, in the system's own words for its error number.
+[[noreturn]] inline void fail(logbook::TroubleKind kind, const std::string& path, int error) {
+  throw Trouble({kind, path, std::generic_category().message(error)});
+}
 
 }  // namespace store
