@@ -139,7 +139,7 @@ std::optional<std::size_t> copies_to_keep(const Typed& typed) {
   return number.is_read() && number.value() > 0 ? static_cast<std::size_t>(number.value()) : 0;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_backup(const Typed& typed, World& world) {
   world.undone = "no copy was made";
   const auto keep = copies_to_keep(typed);
   if (keep && *keep == 0) {
@@ -170,6 +170,6 @@ const Command backup_command{
     "  timeworn backup --keep 5\n"
     "\nWithout a place: where the last copy went, else the folder copies beside the book.\n",
     {{"--keep", "N", "then leave only the N newest copies of this record in that folder"}},
-    run};
+    run_backup};
 
 }  // namespace command

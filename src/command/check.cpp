@@ -198,7 +198,7 @@ Looking look_at_one_state(const store::Book& book, const Typed& typed, World& wo
   return look_through(book, typed, world);
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_check(const Typed& typed, World& world) {
   const store::Book book = open_to_prove(world);
   const Looking looking = look_at_one_state(book, typed, world);
   if (const auto* why = std::get_if<Unanswerable>(&looking)) return say_unanswerable(*why, world);
@@ -218,6 +218,6 @@ const Command check_command{"check",
                             {{"--quick", "", "only the file and the chain, not the figures"},
                              {"--against", "SHEET", "does the book hold what an old sheet says?"},
                              json_option},
-                            run};
+                            run_check};
 
 }  // namespace command

@@ -12,14 +12,14 @@ const Command* const printing[] = {&print_command};
 const Command* const caring[] = {&new_command,     &people_command, &backup_command,
                                  &restore_command, &check_command,  &rebuild_command};
 
-const Group all[] = {{"Log a flight, a reading or work", recording},
-                     {"Ask what the record says", asking},
-                     {"Put it on paper", printing},
-                     {"Look after the book", caring}};
+const Group all_groups[] = {{"Log a flight, a reading or work", recording},
+                            {"Ask what the record says", asking},
+                            {"Put it on paper", printing},
+                            {"Look after the book", caring}};
 
 }  // namespace
 
-std::span<const Group> groups() { return all; }
+std::span<const Group> groups() { return all_groups; }
 
 const Command* find_command(std::string_view name) {
   for (const Group& group : groups()) {

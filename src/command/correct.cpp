@@ -74,7 +74,7 @@ Meant correction_meaning(const Line& line, const std::vector<logbook::Entry>& en
   return meant;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_correct(const Typed& typed, World& world) {
   const auto because = typed.text("--because");
   if (typed.operands.size() < 2 || !because) {
     *world.err << "A correction names the entry, what is right, and why. Say for example: timeworn "
@@ -104,6 +104,6 @@ const Command correct_command{
     {{"--because", "REASON", "why; it stands in the correction for ever"},
      {"--although-because", "REASON", "why a doubt about the corrected entry is right"},
      json_option},
-    run};
+    run_correct};
 
 }  // namespace command

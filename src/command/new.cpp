@@ -61,7 +61,7 @@ Begun begins(const Typed& typed, World& world) {
   return begun;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_new(const Typed& typed, World& world) {
   if (typed.operands.empty()) {
     *world.err << "A record has a name. Say for example: timeworn new 'Marrow Point'\n";
     return typed_wrongly;
@@ -102,6 +102,6 @@ const Command new_command{
      {"--for-tests", "", "a record with a fixed clock and seed, never for real use"},
      {"--clock", "INSTANT", "with --for-tests: 2026-03-05T08:00:00Z"},
      {"--seed", "N", "with --for-tests: where chance comes from"}},
-    run};
+    run_new};
 
 }  // namespace command

@@ -117,7 +117,7 @@ ExitCode end_key(const Typed& typed, World& world) {
   return say_line(said, typed, world);
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_people(const Typed& typed, World& world) {
   if (typed.operands.empty()) return list_people(typed, world);
   const bool has_name = typed.operands.size() > 1;
   if (typed.operands.front() == "key" && has_name) return make_key(typed, world);
@@ -145,6 +145,6 @@ const Command people_command{
      known_option,
      known_on_option,
      json_option},
-    run};
+    run_people};
 
 }  // namespace command

@@ -62,7 +62,7 @@ ExitCode put(const Answered& given, const Typed& typed, World& world) {
   return given.code;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_print(const Typed& typed, World& world) {
   const std::string name = typed.operands.empty() ? "" : typed.operands.front();
   const auto* const report = std::find_if(printed.begin(), printed.end(),
                                           [&](const Printed& one) { return one.name == name; });
@@ -108,6 +108,6 @@ const Command print_command{
      as_of_option,
      known_option,
      known_on_option},
-    run};
+    run_print};
 
 }  // namespace command

@@ -39,7 +39,7 @@ std::optional<std::vector<std::string>> lines_in(const std::string& name, World&
   return file ? lines_of(file) : std::nullopt;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_read(const Typed& typed, World& world) {
   Entering entering;
   if (typed.operands.empty()) {
     *world.err << "Which file? Say timeworn read FILE, or timeworn read - for standard input.\n";
@@ -79,6 +79,6 @@ const Command read_command{
     "\nOne dated sentence a line; lines that begin with # are left out. All faults are told at\n"
     "once, and then nothing is saved.\n",
     {json_option},
-    run};
+    run_read};
 
 }  // namespace command

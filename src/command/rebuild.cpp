@@ -11,7 +11,7 @@ namespace command {
 
 namespace {
 
-ExitCode run(const Typed&, World& world) {
+ExitCode run_rebuild(const Typed&, World& world) {
   store::Book book = open_to_write(world);
   store::Pen pen(book);
   const auto entries = pen.entries();
@@ -33,6 +33,6 @@ ExitCode run(const Typed&, World& world) {
 
 const Command rebuild_command{"rebuild", "work out all derived figures anew from the entries",
                               "",        "  timeworn rebuild\n",
-                              {},        run};
+                              {},        run_rebuild};
 
 }  // namespace command

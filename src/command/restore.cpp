@@ -119,7 +119,7 @@ ExitCode restore(const std::string& from, const std::string& to, World& world) {
   return say_restored(copy, to, world);
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_restore(const Typed& typed, World& world) {
   if (typed.operands.size() != 1) {
     return say_unanswerable(
         {"Which copy? Say for example: timeworn restore /media/stick/copy.db", typed_wrongly},
@@ -139,6 +139,6 @@ const Command restore_command{
     "  timeworn restore copy.db --to looked-at.db\n"
     "\nIt never overwrites: move a book that stands there away first.\n",
     {{"--to", "FILE", "where the book goes (else where the book of this command is)"}},
-    run};
+    run_restore};
 
 }  // namespace command

@@ -16,7 +16,7 @@ std::optional<std::vector<std::string>> lines_from_input(World& world) {
   return line ? std::vector{*line} : std::vector<std::string>();
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_say(const Typed& typed, World& world) {
   Entering entering;
   if (typed.operands.empty()) {
     const auto lines = lines_from_input(world);
@@ -55,6 +55,6 @@ const Command say_command{
     "\nWithout a sentence it asks for one, or reads sentences from standard input.\n",
     {{"--because", "REASON", "why a doubt about this entry is right; it stands in the sentence"},
      json_option},
-    run};
+    run_say};
 
 }  // namespace command

@@ -182,7 +182,7 @@ ExitCode sign_these(const Typed& typed, const BookView& view, World& world) {
   return sign_with_key(what, std::get<KeyFile>(key), typed, world);
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_sign(const Typed& typed, World& world) {
   if (typed.operands.empty() || !typed.has("--by")) {
     *world.err << "Signing names the entries and who signs. Say for example: timeworn sign "
                   "K7QXM-131..K7QXM-134 --by 'B. Quill'\n";
@@ -215,6 +215,6 @@ const Command sign_command{
      {"--page", "PAGE", "with --on-paper: which page"},
      passphrase_option,
      json_option},
-    run};
+    run_sign};
 
 }  // namespace command

@@ -25,7 +25,7 @@ Meant strike_meaning(const Line& line, const std::vector<logbook::Entry>& entrie
   return meant;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_strike(const Typed& typed, World& world) {
   const auto because = typed.text("--because");
   if (typed.operands.size() != 1 || !because) {
     *world.err << "Striking names one entry and says why. Say for example: timeworn strike "
@@ -49,6 +49,6 @@ const Command strike_command{
     "\nStriking a correction brings back the value before it; striking a strike brings back\n"
     "what it struck.\n",
     {{"--because", "REASON", "why; it stands in the strike for ever"}, json_option},
-    run};
+    run_strike};
 
 }  // namespace command

@@ -57,7 +57,7 @@ report::Sheet sheet_of(const BookView& view, const Items& items) {
   return sheet;
 }
 
-ExitCode run(const Typed& typed, World& world) {
+ExitCode run_why(const Typed& typed, World& world) {
   auto looked = look(typed, world);
   if (const auto* why = std::get_if<Unanswerable>(&looked)) return say_unanswerable(*why, world);
   const BookView& view = *std::get<std::unique_ptr<BookView>>(looked);
@@ -76,6 +76,6 @@ const Command why_command{"why",
                           "  timeworn why 'disc T1-77'\n"
                           "  timeworn why '100-hour inspection'\n",
                           {as_of_option, known_option, known_on_option, json_option},
-                          run};
+                          run_why};
 
 }  // namespace command
