@@ -136,6 +136,13 @@ BOOST_AUTO_TEST_CASE(s49_a_late_flight_that_overtakes_a_signed_total_is_asked_ab
   CHECK_KINDS(record.kinds("2025-03-06", flew(record.kit, "1.3")));
 }
 
+BOOST_AUTO_TEST_CASE(a_late_flight_between_two_signed_totals_overtakes_the_later_one) {
+  Inspected record;
+  record.say("2025-03-02", done("inspection", record.kit, "4410.0"));
+  const auto later = record.say("2025-03-05", done("inspection", record.kit, "4410.0"));
+  BOOST_CHECK(record.only("2025-03-04", flew(record.kit, "1.3")).entries == std::vector{later});
+}
+
 BOOST_AUTO_TEST_CASE(s49_an_inspection_signed_below_the_flights_is_asked_about) {
   Inspected record;
   record.say("2025-03-04", flew(record.kit, "1.3"));

@@ -200,6 +200,25 @@ BOOST_AUTO_TEST_CASE(each_thing_counts_on_its_own_clock) {  // records S17
              "at least 996.0");
 }
 
+// A part that had no hours at all when it was fitted had none on any meter either.
+BOOST_AUTO_TEST_CASE(a_new_part_is_counted_by_the_meters_that_its_flights_speak_of) {
+  const logbook::Part starter = support::part("PN-S", "S-1");
+  const auto by = [](const std::string& meter) {
+    return reckon::Clock(reckon::HoursClock{logbook::MeterName{meter}});
+  };
+  Book book = kit_book();
+  book.say("2026-02-01", fitted(starter, {kit, "starter", ""}, {had_hours("0.0")}));
+  book.say("2026-02-02", flew(kit, "1.64", {}, {run("engine-run", "100.0", "102.0")}));
+  const Told told(book, "2026-03-01");
+  const auto of = [&](const std::string& meter) {
+    return told::text(told.histories.total(starter, by(meter), told.histories.now()).figure);
+  };
+  BOOST_TEST(of("engine-run") == "2.0");
+  BOOST_TEST(of("hoist") == "unknown");
+  // Nobody read the collective meter, but it is the aircraft's source of hours.
+  BOOST_TEST(of("collective") == "1.64");
+}
+
 BOOST_AUTO_TEST_CASE(hours_not_accounted_for_count_and_make_counts_at_least) {
   Book book = kit_book();
   book.say("2026-03-20", support::unaccounted(kit, "2.3"));
