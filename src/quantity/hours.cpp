@@ -115,10 +115,10 @@ Typed<HourMeter> read_hour_meter(std::string_view text) {
 }
 
 Typed<Factor> read_factor(std::string_view text) {
-  const Typed<std::int64_t> thousandths = read_figure(text, {3, 0, most_factor.count()});
-  if (!thousandths.is_read()) return thousandths.misread();
-  if (thousandths.value() == 0) return Misreading::out_of_range;
-  return Factor::of(thousandths.value());
+  const Typed<std::int64_t> factor = read_figure(text, {3, 0, most_factor.count()});
+  if (!factor.is_read()) return factor.misread();
+  if (factor.value() == 0) return Misreading::out_of_range;
+  return Factor::of(factor.value());
 }
 
 }  // namespace quantity
