@@ -55,6 +55,13 @@ std::optional<Figure> stated_in(const logbook::BringsForward& forward, const Clo
   return stated_on(forward.had, clock, since);
 }
 
+// Whether the fitting is the thing's first, or one that no stay came of.
+bool begins(const std::vector<Stay>& stays, const logbook::EntryId& fitting) {
+  if (stays.empty() || stays.front().fitted == fitting) return true;
+  return std::none_of(stays.begin(), stays.end(),
+                      [&](const Stay& stay) { return stay.fitted == fitting; });
+}
+
 }  // namespace
 
 std::optional<Figure> stated_on(const std::vector<logbook::Had>& had, const Clock& clock,
@@ -67,20 +74,21 @@ std::optional<Figure> stated_on(const std::vector<logbook::Had>& had, const Cloc
   return std::nullopt;
 }
 
+// A fitting where the thing already is makes no stay, and states what it had all the same.
 Bases::Bases(const Standing& standing, const Timeline& timeline, const Fittings& fittings) {
   for (const StandingFact& fact : standing.facts) {
     const auto* forward = std::get_if<logbook::BringsForward>(&fact.said->fact);
     if (forward == nullptr) continue;
-    forward_[forward->thing].push_back({{fact.said->day, 0}, &fact, forward, nullptr});
+    sources_[forward->thing].push_back({{fact.said->day, 0}, &fact, forward, nullptr});
   }
   for (const WorkEvent& event : timeline.works) {
     const auto* fitted = std::get_if<logbook::Fitted>(&event.fact->said->fact);
-    if (fitted == nullptr || first_fitted_.contains(fitted->thing)) continue;
-    const auto forward = brought_forward_day(fitted->thing);
-    const bool is_first = !forward || event.mark < Mark{*forward, 0};
-    const auto& stays = fittings.stays(fitted->thing);
-    if (!is_first || stays.empty() || stays.front().fitted != event.fact->root) continue;
-    first_fitted_[fitted->thing] = {event.mark, event.fact, nullptr, fitted};
+    if (fitted == nullptr || !begins(fittings.stays(fitted->thing), event.fact->root)) continue;
+    sources_[fitted->thing].push_back({event.mark, event.fact, nullptr, fitted});
+  }
+  for (auto& [thing, sources] : sources_) {
+    std::stable_sort(sources.begin(), sources.end(),
+                     [](const Source& a, const Source& b) { return a.mark < b.mark; });
   }
 }
 
@@ -92,6 +100,7 @@ std::optional<Base> Bases::base_in(const Source& source, const Clock& clock, log
   Base base;
   base.mark = source.mark;
   base.entry = source.fact->root;
+  base.written = source.fact->written;
   base.kind = source.forward ? TermKind::brought_forward : TermKind::had_when_fitted;
   if (source.forward) base.source = source.forward->basis.value_or("");
   if (!source.forward) base.source = source.fact->said->paper.value_or("");
@@ -105,39 +114,32 @@ std::optional<Base> Bases::base_in(const Source& source, const Clock& clock, log
   return base;
 }
 
-// Of what is brought forward the first known figure; before it, what the first fitting stated.
-std::optional<Base> Bases::pick(const logbook::Thing& thing, const Clock& clock, const Mark& at,
+std::vector<Base> Bases::stated(const logbook::Thing& thing, const Clock& clock, const Mark& at,
                                 logbook::Basis since) const {
-  std::optional<Base> unknown;
-  if (const auto found = forward_.find(thing); found != forward_.end()) {
-    for (const Source& source : found->second) {
-      if (at < source.mark) break;
-      const std::optional<Base> base = base_in(source, clock, since);
-      if (base && !base->figure.is_unknown()) return base;
-      if (base && !unknown) unknown = base;
-    }
+  std::vector<Base> stated;
+  const auto found = sources_.find(thing);
+  if (found == sources_.end()) return stated;
+  for (const Source& source : found->second) {
+    if (at < source.mark) break;
+    if (auto base = base_in(source, clock, since)) stated.push_back(*std::move(base));
   }
-  const auto first = first_fitted_.find(thing);
-  if (!unknown && first != first_fitted_.end() && first->second.mark <= at) {
-    return base_in(first->second, clock, since);
-  }
-  return unknown;
+  return stated;
 }
 
-std::optional<Base> Bases::find(const logbook::Thing& thing, const Clock& clock,
-                                const Mark& at) const {
-  return pick(thing, clock, at, logbook::Basis::new_);
-}
-
-std::optional<Base> Bases::since_overhaul(const logbook::Thing& thing, const Clock& clock,
-                                          const Mark& at) const {
-  return pick(thing, clock, at, logbook::Basis::overhaul);
+std::vector<Mark> Bases::beginnings(const logbook::Thing& thing) const {
+  std::vector<Mark> marks;
+  const auto found = sources_.find(thing);
+  if (found == sources_.end()) return marks;
+  for (const Source& source : found->second) marks.push_back(source.mark);
+  return marks;
 }
 
 std::optional<Day> Bases::brought_forward_day(const logbook::Thing& thing) const {
-  const auto found = forward_.find(thing);
-  if (found == forward_.end()) return std::nullopt;
-  return found->second.front().mark.day;
+  const auto found = sources_.find(thing);
+  if (found == sources_.end()) return std::nullopt;
+  const auto first = std::find_if(found->second.begin(), found->second.end(),
+                                  [](const Source& source) { return source.forward != nullptr; });
+  return first == found->second.end() ? std::nullopt : std::optional(first->mark.day);
 }
 
 }  // namespace reckon

@@ -18,18 +18,20 @@ struct Base {
   TermKind kind = TermKind::brought_forward;
   logbook::EntryId entry;
   std::string source;
-  bool is_stated = true;  // false: nothing of this clock, because the thing had no hours at all
+  std::int64_t written = 0;  // its entry's place among all entries
+  bool is_stated = true;     // false: nothing of this clock, because the thing had no hours at all
 };
 
 class Bases {
  public:
   Bases(const Standing& standing, const Timeline& timeline, const Fittings& fittings);
 
-  // The base from which a total on the clock is reckoned at the mark: since new, or since overhaul.
-  // Empty: nobody stated one.
-  std::optional<Base> find(const logbook::Thing& thing, const Clock& clock, const Mark& at) const;
-  std::optional<Base> since_overhaul(const logbook::Thing& thing, const Clock& clock,
-                                     const Mark& at) const;
+  // All that states what the thing had on the clock, since new or since overhaul, up to the mark;
+  // oldest first. Which of them rules is for totals to tell.
+  std::vector<Base> stated(const logbook::Thing& thing, const Clock& clock, const Mark& at,
+                           logbook::Basis since) const;
+  // Where the thing was brought forward or came on record by a fitting, oldest first.
+  std::vector<Mark> beginnings(const logbook::Thing& thing) const;
   std::optional<Day> brought_forward_day(const logbook::Thing& thing) const;
 
  private:
@@ -41,11 +43,8 @@ class Bases {
   };
   static std::optional<Base> base_in(const Source& source, const Clock& clock,
                                      logbook::Basis since);
-  std::optional<Base> pick(const logbook::Thing& thing, const Clock& clock, const Mark& at,
-                           logbook::Basis since) const;
 
-  std::map<logbook::Thing, std::vector<Source>> forward_;  // by mark
-  std::map<logbook::Thing, Source> first_fitted_;
+  std::map<logbook::Thing, std::vector<Source>> sources_;  // by mark
 };
 
 // What a list of amounts states on a clock, since new or since overhaul.

@@ -6,6 +6,7 @@
 #include "reckon/check_bounds.h"
 #include "reckon/check_chain.h"
 #include "reckon/check_gauges.h"
+#include "reckon/check_had.h"
 #include "reckon/check_scene.h"
 #include "reckon/check_signed.h"
 #include "reckon/check_work.h"
@@ -176,6 +177,10 @@ Objections found_at(const StandingFact& fact, const Looking& looking) {
   check_future(*fact.said, looking.as_of, objections);
   looking.index.check(at, Against::earlier, objections);
   if (fact.said->day > looking.as_of || !states_totals(fact.said->fact)) return objections;
+  if (std::holds_alternative<logbook::BringsForward>(fact.said->fact)) {
+    check_forward(at, looking.histories, objections);
+    return objections;
+  }
   const logbook::Thing subject = subject_of_work(fact.said->fact);
   const auto aircraft =
       aircraft_at(looking.histories, subject, looking.histories.mark_of(fact.root));

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reckon/aboard.h"
+#include "reckon/check_had.h"
 #include "reckon/check_work.h"
 #include "reckon/work.h"
 
@@ -22,13 +23,24 @@ CheckScene::CheckScene(const Standing& standing, Day today,
                        const std::optional<logbook::EntryId>& but)
     : standing_(&standing), today_(today), but_(but), index_(index_of(standing, but)) {
   for (const StandingFact& fact : standing.facts) {
-    if (fact.root != but) late_.note(placed(fact));
+    if (fact.root == but) continue;
+    late_.note(placed(fact));
+    note_begun(fact.said->fact);
   }
+}
+
+// Only of these anything can be known that a figure brought forward would contradict.
+void CheckScene::note_begun(const logbook::Fact& fact) {
+  if (const auto* forward = std::get_if<logbook::BringsForward>(&fact)) {
+    begun_.insert(forward->thing);
+  }
+  if (const auto* fitted = std::get_if<logbook::Fitted>(&fact)) begun_.insert(fitted->thing);
 }
 
 void CheckScene::add(const Placed& placed) {
   index_.add(placed);
   late_.note(placed);
+  note_begun(placed.said->fact);
   has_newest_totals_ = false;
   if (!adds_hours(placed.said->fact)) return;
   const auto aircraft = aircraft_flown(placed.said->fact);
@@ -55,6 +67,9 @@ const Histories& CheckScene::histories() {
 bool CheckScene::needs_totals(const Placed& placed) const {
   const logbook::Fact& fact = placed.said->fact;
   if (placed.said->day > today_) return false;
+  if (const auto* forward = std::get_if<logbook::BringsForward>(&fact)) {
+    return begun_.contains(forward->thing) && states_totals(fact);
+  }
   if (!adds_hours(fact)) return states_totals(fact);
   return late_.needs_loading() && late_.are_before_a_total(*aircraft_flown(fact), placed.said->day);
 }
@@ -63,7 +78,7 @@ void CheckScene::check(const Placed& placed, Objections& objections) {
   index_.check(placed, Against::all, objections);
   if (placed.said->day > today_) return;
   if (adds_hours(placed.said->fact)) check_late(placed, objections);
-  if (states_totals(placed.said->fact)) check_totals(placed, objections);
+  if (needs_totals(placed) && states_totals(placed.said->fact)) check_totals(placed, objections);
 }
 
 void CheckScene::check_late(const Placed& placed, Objections& objections) {
@@ -76,6 +91,9 @@ void CheckScene::check_late(const Placed& placed, Objections& objections) {
 
 void CheckScene::check_totals(const Placed& placed, Objections& objections) {
   const Histories& past = histories();
+  if (std::holds_alternative<logbook::BringsForward>(placed.said->fact)) {
+    return check_forward(placed, past, objections);
+  }
   const Mark end{placed.said->day, end_of_day};
   const logbook::Thing subject = subject_of_work(placed.said->fact);
   const auto& things = past.things();

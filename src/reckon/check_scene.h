@@ -4,6 +4,7 @@
 
 #include <memory>
 #include <optional>
+#include <set>
 
 #include "reckon/check_index.h"
 #include "reckon/check_late.h"
@@ -25,6 +26,7 @@ class CheckScene {
   std::int64_t next_written() const { return index_.next_written(); }
 
  private:
+  void note_begun(const logbook::Fact& fact);
   const Histories& histories();
   void check_totals(const Placed& placed, Objections& objections);
   void check_late(const Placed& placed, Objections& objections);
@@ -34,6 +36,7 @@ class CheckScene {
   std::optional<logbook::EntryId> but_;
   CheckIndex index_;
   LateChecks late_;
+  std::set<logbook::Thing> begun_;  // brought forward, or fitted
   bool has_newest_totals_ = true;
   std::unique_ptr<Standing> past_;  // what the histories are made of
   std::unique_ptr<Histories> histories_;

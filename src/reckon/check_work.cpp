@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "reckon/aboard.h"
-#include "reckon/check_hours.h"
+#include "reckon/check_had.h"
 #include "reckon/check_names.h"
 #include "reckon/use.h"
 #include "reckon/work.h"
@@ -13,26 +13,12 @@ namespace reckon {
 namespace {
 
 using logbook::Engine;
-using logbook::Had;
 using logbook::Thing;
 
-const std::vector<Had>& had_in(const logbook::Fact& fact) {
-  static const std::vector<Had> none;
-  if (const auto* fitted = std::get_if<logbook::Fitted>(&fact)) return fitted->with;
-  if (const auto* removed = std::get_if<logbook::Removed>(&fact)) return removed->with;
-  if (const auto* overhauled = std::get_if<logbook::Overhauled>(&fact)) return overhauled->had;
-  return none;
-}
 const std::vector<logbook::Count>& counts_in(const logbook::Fact& fact) {
   static const std::vector<logbook::Count> none;
   const auto* done = std::get_if<logbook::Done>(&fact);
   return done != nullptr ? done->counts : none;
-}
-std::optional<Thing> fitted_thing(const logbook::Fact& fact) {
-  if (const auto* fitted = std::get_if<logbook::Fitted>(&fact)) return fitted->thing;
-  if (const auto* removed = std::get_if<logbook::Removed>(&fact)) return removed->thing;
-  if (const auto* overhauled = std::get_if<logbook::Overhauled>(&fact)) return overhauled->thing;
-  return std::nullopt;
 }
 
 // The places of the day at which the fact may stand: the start, after each flight, the end. An
@@ -54,51 +40,12 @@ std::vector<Mark> places_of(const Placed& placed, const WorkPast& past) {
 struct WorkCheck {
   const Placed& placed;
   const WorkPast& past;
-  std::vector<Mark> places;
+  StatedAt at;
   Objections& objections;
 
   const Histories& histories() const { return past.histories; }
-  const Mark& last_place() const { return places.back(); }
+  const Mark& last_place() const { return at.last_place(); }
 };
-
-enum class Since { new_, overhaul };
-struct Stated {
-  Thing thing;
-  Clock clock;
-  Figure figure;
-  Since since = Since::new_;
-  logbook::Grade grade = logbook::Grade::exact;
-};
-
-bool is_on_record(const Histories& histories, const Thing& thing) {
-  const auto& things = histories.things();
-  return std::binary_search(things.begin(), things.end(), thing);
-}
-
-Figure reckoned_at(const WorkCheck& work, const Stated& stated, const Mark& mark) {
-  const Total total = stated.since == Since::new_
-                          ? work.histories().total(stated.thing, stated.clock, mark)
-                          : work.histories().since_overhaul(stated.thing, stated.clock, mark);
-  return total.figure;
-}
-
-bool is_met_by(const Stated& stated, const Figure& reckoned) {
-  if (agree_as_totals(stated.figure, reckoned)) return true;
-  const bool is_below = reckoned.compare(stated.figure) < 0;
-  if (stated.grade == logbook::Grade::at_least) return !is_below;
-  return reckoned.sureness() == Sureness::at_least && is_below;
-}
-
-// What the record has at the fact's place, unless it is met there, or nothing is known there.
-std::optional<Figure> unmet(const WorkCheck& work, const Stated& stated) {
-  if (!is_on_record(work.histories(), stated.thing)) return std::nullopt;
-  if (stated.grade == logbook::Grade::by_default) return std::nullopt;
-  for (const Mark& mark : work.places) {
-    const Figure reckoned = reckoned_at(work, stated, mark);
-    if (reckoned.is_unknown() || is_met_by(stated, reckoned)) return std::nullopt;
-  }
-  return reckoned_at(work, stated, work.last_place());
-}
 
 // Before its brought-forward day an aircraft has no flights: stated figures are the source there.
 bool has_history(const WorkCheck& work, const Thing& thing) {
@@ -128,7 +75,7 @@ std::optional<logbook::MeterName> meter_read_instead(const WorkCheck& work, cons
 void check_airframe(WorkCheck& work, const logbook::Aircraft& aircraft, quantity::Hours hours) {
   if (!has_history(work, aircraft)) return;
   const Stated stated{aircraft, service_clock, hours_figure(hours)};
-  const auto reckoned = unmet(work, stated);
+  const auto reckoned = unmet(work.at, stated);
   if (!reckoned) return;
   const auto meter = meter_read_instead(work, stated, *reckoned);
   work.objections.push_back(with_figures(
@@ -189,7 +136,7 @@ void check_engine(WorkCheck& work, const Thing& subject, quantity::Hours hours) 
   }
   if (!engine) return;
   const Stated stated{*engine, service_clock, hours_figure(hours)};
-  if (const auto reckoned = unmet(work, stated)) {
+  if (const auto reckoned = unmet(work.at, stated)) {
     work.objections.push_back(
         with_figures(doubt(CheckKind::stated_total_differs, "engine"), stated.figure, *reckoned));
   }
@@ -198,67 +145,16 @@ void check_engine(WorkCheck& work, const Thing& subject, quantity::Hours hours) 
 void check_count(WorkCheck& work, const Thing& thing, const logbook::Count& count) {
   if (!has_history(work, thing)) return;
   const Stated stated{thing, count.counter, Figure(count.amount)};
-  if (const auto reckoned = unmet(work, stated)) {
+  if (const auto reckoned = unmet(work.at, stated)) {
     work.objections.push_back(
         with_figures(doubt(CheckKind::stated_total_differs, "counts"), stated.figure, *reckoned));
   }
 }
 
-Stated stated_by(const Thing& thing, const Had& had) {
-  const Since since = had.since == logbook::Basis::overhaul ? Since::overhaul : Since::new_;
-  if (const auto* hours = std::get_if<logbook::ClockHours>(&had.amount)) {
-    return {thing, HoursClock{hours->meter}, hours_figure(hours->hours), since, had.grade};
-  }
-  const auto& count = std::get<logbook::Count>(had.amount);
-  return {thing, count.counter, Figure(count.amount), since, had.grade};
-}
-
-// An engine that came with the airframe, and with no more hours, cannot have more later. Gives the
-// airframe's total where it has.
-std::optional<Figure> airframe_outdone(const WorkCheck& work, const Stated& stated) {
-  if (!std::holds_alternative<Engine>(stated.thing) || stated.clock != service_clock ||
-      stated.since != Since::new_) {
-    return std::nullopt;
-  }
-  const std::vector<Stay>& stays = work.histories().stays(stated.thing);
-  if (stays.size() != 1) return std::nullopt;
-  const Thing& airframe = stays.front().host;
-  if (!std::holds_alternative<logbook::Aircraft>(airframe)) return std::nullopt;
-  const Histories& histories = work.histories();
-  const Figure then = histories.total(airframe, service_clock, stays.front().from).figure;
-  const Figure own = histories.total(stated.thing, service_clock, stays.front().from).figure;
-  const Figure now = histories.total(airframe, service_clock, work.last_place()).figure;
-  if (then.is_unknown() || own.is_unknown() || now.is_unknown()) return std::nullopt;
-  if (own.compare(then) > 0 || stated.figure.compare(now) <= 0) return std::nullopt;
-  return now;
-}
-
-// What a thing has when it first comes on record is no statement: it is the source.
-bool is_first_word(const WorkCheck& work, const Thing& thing) {
-  const auto first = first_on_record(work.histories(), thing);
-  if (!first) return true;
-  const bool begins_here = !work.histories().stays(thing).empty() &&
-                           work.histories().stays(thing).front().fitted == work.placed.id;
-  return begins_here || work.last_place() < *first;
-}
-
-void check_had(WorkCheck& work, const Thing& thing, const Had& had) {
-  const bool is_overhauled = std::holds_alternative<logbook::Overhauled>(work.placed.said->fact);
-  if (is_overhauled && had.since == logbook::Basis::overhaul) return;
-  const Stated stated = stated_by(thing, had);
-  const auto reckoned = unmet(work, stated);
-  if (!reckoned) return;
-  const auto airframe = airframe_outdone(work, stated);
-  const CheckKind kind = airframe ? CheckKind::engine_older_than_airframe : CheckKind::had_differs;
-  work.objections.push_back(with_figures(doubt(kind, is_overhauled ? "had" : "with"), stated.figure,
-                                         airframe.value_or(*reckoned)));
-  work.objections.back().names = {thing_text(thing)};
-}
-
 }  // namespace
 
 bool states_totals(const logbook::Fact& fact) {
-  if (!had_in(fact).empty() || !counts_in(fact).empty()) return true;
+  if (states_had(fact) || !counts_in(fact).empty()) return true;
   if (std::holds_alternative<logbook::Reading>(fact)) return false;
   const auto stated = work_in(fact);
   return stated && (stated->airframe || stated->engine || stated->meter);
@@ -267,9 +163,9 @@ bool states_totals(const logbook::Fact& fact) {
 void check_work(const Placed& placed, const WorkPast& past, Objections& objections) {
   const logbook::Fact& fact = placed.said->fact;
   const Thing subject = subject_of_work(fact);
-  const auto thing = fitted_thing(fact);
+  const auto thing = thing_with_had(fact);
   if (!is_on_record(past.histories, subject)) return;
-  WorkCheck work{placed, past, places_of(placed, past), objections};
+  WorkCheck work{placed, past, {placed, past.histories, places_of(placed, past)}, objections};
   const auto aircraft = aircraft_at(past.histories, subject, work.last_place());
   if (const auto stated = work_in(fact)) {
     if (stated->airframe && aircraft) check_airframe(work, *aircraft, *stated->airframe);
@@ -278,8 +174,7 @@ void check_work(const Placed& placed, const WorkPast& past, Objections& objectio
     if (stated->engine) check_engine(work, is_its_own ? *thing : subject, *stated->engine);
   }
   for (const logbook::Count& count : counts_in(fact)) check_count(work, subject, count);
-  if (!thing || !is_on_record(past.histories, *thing) || is_first_word(work, *thing)) return;
-  for (const Had& had : had_in(fact)) check_had(work, *thing, had);
+  if (thing) check_had(work.at, *thing, objections);
 }
 
 }  // namespace reckon

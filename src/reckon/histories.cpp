@@ -44,7 +44,7 @@ struct Histories::Inside {
     for (const auto& [thing, its] : papers) things.push_back(thing);
     for (const Question& one : timeline.questions) add_question(questions, one);
     for (const Question& one : fittings.questions()) add_question(questions, one);
-    statements = statements_of({standing, timeline, past, bases, totals});
+    statements = statements_of({standing, timeline, past, totals});
   }
 
   const Ledger* ledger(const logbook::Aircraft& aircraft) const {
@@ -86,7 +86,7 @@ std::optional<Day> Histories::Inside::first_day_as_new(const logbook::Thing& thi
   if (its != nullptr && its->made) return its->made;
   const std::vector<Stay>& stays = fittings.stays(thing);
   if (stays.empty()) return std::nullopt;
-  const auto base = bases.find(thing, service_clock, stays.front().from);
+  const auto base = totals.base({thing, service_clock, stays.front().from});
   const bool came_new = base && base->figure == zero(service_clock);
   return came_new ? std::optional(stays.front().from.day) : std::nullopt;
 }
@@ -202,6 +202,17 @@ std::optional<Day> Histories::last_flight(const logbook::Aircraft& aircraft) con
 
 std::optional<Day> Histories::brought_forward_day(const logbook::Thing& thing) const {
   return inside_->bases.brought_forward_day(thing);
+}
+
+std::vector<Mark> Histories::beginnings(const logbook::Thing& thing) const {
+  return inside_->bases.beginnings(thing);
+}
+Figure Histories::total_as_said_before(std::int64_t written, const TotalAsked& asked) const {
+  return inside_->totals.as_said_before(written, asked).figure;
+}
+Figure Histories::used_between(const logbook::Thing& thing, const Clock& clock, const Mark& from,
+                               const Mark& to) const {
+  return inside_->totals.used_between(thing, clock, {from, to});
 }
 
 const std::vector<Statement>& Histories::statements() const { return inside_->statements; }

@@ -51,6 +51,14 @@ class Histories {
   std::optional<Day> last_flight(const logbook::Aircraft& aircraft) const;
   std::optional<Day> brought_forward_day(const logbook::Thing& thing) const;
 
+  // Where the thing was brought forward or came on record by a fitting, oldest first.
+  std::vector<Mark> beginnings(const logbook::Thing& thing) const;
+  // A total by what was said of the thing before an entry was written (StandingFact::written); and
+  // what was used between two marks.
+  Figure total_as_said_before(std::int64_t written, const TotalAsked& asked) const;
+  Figure used_between(const logbook::Thing& thing, const Clock& clock, const Mark& from,
+                      const Mark& to) const;
+
   const std::vector<Statement>& statements() const;
   const std::vector<Question>& questions() const;  // order within a day, serial in two places …
   bool has_ambiguous_order() const;

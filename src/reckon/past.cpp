@@ -22,13 +22,13 @@ std::optional<logbook::Aircraft> aircraft_in(const logbook::Fact& fact) {
 
 // How the hours of a book are counted: from what, and by which clock.
 struct Past::Reckoning {
-  // What the airframe had when the book began.
+  // What the airframe had when the book began, and whenever it was brought forward again.
   struct Begun {
     quantity::Day day;
     quantity::ServiceHours had;
   };
   Sources sources;
-  std::optional<Begun> begun;
+  std::vector<Begun> begun;  // by day
 
   void take(const logbook::Said& said) {
     if (const auto* counts = std::get_if<logbook::CountsHours>(&said.fact)) {
@@ -36,9 +36,11 @@ struct Past::Reckoning {
     }
     const auto* forward = std::get_if<logbook::BringsForward>(&said.fact);
     if (forward == nullptr || !forward->airframe) return;
-    if (begun && begun->day <= said.day) return;
-    begun = Begun{said.day, quantity::service_hours(*forward->airframe)};
+    const auto after =
+        std::find_if(begun.begin(), begun.end(), [&](const Begun& b) { return said.day < b.day; });
+    begun.insert(after, {said.day, quantity::service_hours(*forward->airframe)});
   }
+  bool has_begun_by(quantity::Day day) const { return !begun.empty() && begun.front().day <= day; }
   Use use(const logbook::Said& said) const { return use_of(said, sources.on(said.day)); }
   quantity::ServiceHours hours(const logbook::Said& said) const {
     const Use one = use(said);
@@ -126,7 +128,7 @@ void Past::Airframe::finish(const Knowledge& knowledge, const logbook::Aircraft&
   for (const Dated& dated : chains) {
     const ChainValue value = value_of(*dated.chain, knowledge, nullptr);
     if (value.said == nullptr || aircraft_used(value.said->fact) != aircraft) continue;
-    if (now.begun && value.said->day < now.begun->day) continue;
+    if (!now.begun.empty() && value.said->day < now.begun.front().day) continue;
     flown[value.said->day] += now.hours(*value.said);
   }
   sum_days(flown);
@@ -171,20 +173,16 @@ class Past::Then {
     return then;
   }
 
-  // Hours flown since the book began, up to the start of the day.
-  quantity::ServiceHours flown_before(quantity::Day day, const Reckoning& reckoning) const {
-    const bool is_as_now =
-        airframe_.are_rules_seen(day, seen_) && airframe_.is_all_seen_before(day, seen_);
-    if (is_as_now) return airframe_.sum_before(day);
-    quantity::ServiceHours sum;
-    for (const Airframe::Dated& dated : airframe_.chains) {
-      if (!(dated.first < day)) break;
-      const logbook::Said* said = value(*dated.chain);
-      if (said == nullptr || !aircraft_used(said->fact)) continue;
-      const bool counts = said->day < day && !(said->day < reckoning.begun->day);
-      if (counts) sum += reckoning.hours(*said);
+  // The airframe's total at the start of the day: of several beginnings by that which gives more.
+  quantity::ServiceHours total_before(quantity::Day day, const Reckoning& reckoning) const {
+    const quantity::ServiceHours flown = flown_before(day, reckoning);
+    quantity::ServiceHours total;
+    for (const Reckoning::Begun& begun : reckoning.begun) {
+      if (day < begun.day) break;
+      const quantity::ServiceHours before = flown_before(begun.day, reckoning);
+      total = std::max(total, begun.had + flown - before);
     }
-    return sum;
+    return total;
   }
 
   std::vector<Use> uses_on(quantity::Day day, const Reckoning& reckoning) const {
@@ -202,6 +200,22 @@ class Past::Then {
   }
 
  private:
+  // Hours flown since the book began, up to the start of the day.
+  quantity::ServiceHours flown_before(quantity::Day day, const Reckoning& reckoning) const {
+    const bool is_as_now =
+        airframe_.are_rules_seen(day, seen_) && airframe_.is_all_seen_before(day, seen_);
+    if (is_as_now) return airframe_.sum_before(day);
+    quantity::ServiceHours sum;
+    for (const Airframe::Dated& dated : airframe_.chains) {
+      if (!(dated.first < day)) break;
+      const logbook::Said* said = value(*dated.chain);
+      if (said == nullptr || !aircraft_used(said->fact)) continue;
+      const bool counts = said->day < day && !(said->day < reckoning.begun.front().day);
+      if (counts) sum += reckoning.hours(*said);
+    }
+    return sum;
+  }
+
   const logbook::Said* value(const Chain& chain) const {
     const ChainValue value = value_of(chain, knowledge_, &seen_);
     return value.said != nullptr && is_about(*value.said, aircraft_) ? value.said : nullptr;
@@ -242,10 +256,10 @@ std::optional<DayThen> Past::day_then(const logbook::Aircraft& aircraft, quantit
   const Then then(*found->second, standing_.knowledge, standing_.knowledge.seen_by(written),
                   aircraft);
   const Reckoning reckoning = then.reckoning(day);
-  if (!reckoning.begun || day < reckoning.begun->day) return std::nullopt;
+  if (!reckoning.has_begun_by(day)) return std::nullopt;
 
   DayThen result;
-  quantity::ServiceHours total = reckoning.begun->had + then.flown_before(day, reckoning);
+  quantity::ServiceHours total = then.total_before(day, reckoning);
   result.totals.push_back(total);
   for (const Use& use : in_order(then.uses_on(day, reckoning), standing_.knowledge, step)) {
     result.flights.push_back(use.root);

@@ -77,7 +77,7 @@ class Listing {
     const auto stated = work_in(event.fact->said->fact)->airframe;
     if (!event.aircraft || !stated) return;
     const Claim claim{*event.aircraft, service_clock, Figure(quantity::service_hours(*stated))};
-    Statement statement = statement_of(event.fact->root, claim, event.mark);
+    Statement statement = statement_of(*event.fact, claim, event.mark);
     if (is_before_the_book(event)) statement.reckoned = statement.stated;
     statement.agreed_when_written = event.agreed;
     note_what_moved(event, statement);
@@ -88,9 +88,11 @@ class Listing {
   // the airframe by just as much.
   void add_others(const WorkEvent& event) {
     for (const Claim& claim : claims_of(event)) {
-      if (is_its_base(event.fact->root, claim, event.mark)) continue;
-      Statement statement = statement_of(event.fact->root, claim, event.mark);
-      if (statement.reckoned.is_unknown()) statement.reckoned = statement.stated;
+      Statement statement = statement_of(*event.fact, claim, event.mark);
+      if (statement.reckoned.is_unknown()) {
+        if (is_its_base(event.fact->root, claim, event.mark)) continue;
+        statement.reckoned = statement.stated;
+      }
       const bool agrees_now = meets(statement.stated, statement.reckoned);
       statement.agreed_when_written = agrees_now || is_moved_alike(event, statement);
       note_what_moved(event, statement);
@@ -98,7 +100,7 @@ class Listing {
     }
   }
 
-  // Brought forward a second time: what stood before it is reckoned on to the start of its day.
+  // Brought forward a second time: what else is on record is reckoned on to the start of its day.
   void add_later_forward(const StandingFact& fact, const logbook::BringsForward& forward) {
     const Mark mark{fact.said->day, 0};
     std::vector<Claim> claims = amounts_claimed(fact.said->fact);
@@ -107,9 +109,7 @@ class Listing {
           {forward.thing, service_clock, Figure(quantity::service_hours(*forward.airframe))});
     }
     for (const Claim& claim : claims) {
-      const Mark before{quantity::day_before(mark.day), end_of_day};
-      const bool is_the_base = is_its_base(fact.root, claim, mark);
-      Statement statement = statement_of(fact.root, claim, is_the_base ? before : mark);
+      Statement statement = statement_of(fact, claim, mark);
       if (statement.reckoned.is_unknown()) continue;
       statement.agreed_when_written = meets(statement.stated, statement.reckoned);
       list_.push_back(std::move(statement));
@@ -119,26 +119,21 @@ class Listing {
   std::vector<Statement> take() { return std::move(list_); }
 
  private:
-  Statement statement_of(const logbook::EntryId& root, const Claim& claim, const Mark& at) const {
+  Statement statement_of(const StandingFact& fact, const Claim& claim, const Mark& at) const {
     Statement statement;
-    statement.entry = root;
+    statement.entry = fact.root;
     statement.thing = claim.thing;
     statement.clock = claim.clock;
     statement.stated = claim.stated;
-    statement.reckoned = total(claim, at).figure;
+    const TotalAsked asked{claim.thing, claim.clock, at, claim.since};
+    const bool is_base = is_its_base(fact.root, claim, at);
+    const std::int64_t written = is_base ? fact.written : INT64_MAX;
+    statement.reckoned = from_.totals.as_said_before(written, asked).figure;
     return statement;
   }
 
-  Total total(const Claim& claim, const Mark& at) const {
-    return claim.since == logbook::Basis::overhaul
-               ? from_.totals.since_overhaul(claim.thing, claim.clock, at)
-               : from_.totals.since_new(claim.thing, claim.clock, at);
-  }
-
   bool is_its_base(const logbook::EntryId& root, const Claim& claim, const Mark& at) const {
-    const auto base = claim.since == logbook::Basis::overhaul
-                          ? from_.bases.since_overhaul(claim.thing, claim.clock, at)
-                          : from_.bases.find(claim.thing, claim.clock, at);
+    const auto base = from_.totals.base({claim.thing, claim.clock, at, claim.since});
     return base && base->entry == root;
   }
 

@@ -13,7 +13,6 @@ struct StatementSources {
   const Standing& standing;
   const Timeline& timeline;
   const Past& past;
-  const Bases& bases;
   const Totals& totals;
 };
 // By mark of their entries.

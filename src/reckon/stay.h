@@ -35,6 +35,14 @@ struct Stay {
   std::optional<logbook::EntryId> removed;
 };
 
+// A total that is asked for, or that an entry states.
+struct TotalAsked {
+  logbook::Thing thing;
+  Clock clock;
+  Mark at;
+  logbook::Basis since = logbook::Basis::new_;  // or overhaul
+};
+
 // Two writers and nothing to tell the order by: work before or after the day's flights.
 enum class Ambiguous { early, late };
 

@@ -91,7 +91,7 @@ Line Totals::line_of(const Ledger& ledger, const Clock& clock) const {
 // What an airframe had before its flights are on record: as brought forward, or as stated there.
 std::optional<Figure> Totals::airframe_before(const Ledger& ledger, const Mark& mark) const {
   if (mark == start_of(*ledger.begins)) {
-    const auto base = bases_.find(ledger.aircraft, service_clock, mark);
+    const auto base = this->base({ledger.aircraft, service_clock, mark});
     return base ? std::optional(base->figure) : std::nullopt;
   }
   const auto found = stated_.find(ledger.aircraft);
@@ -213,13 +213,22 @@ Total Totals::since_new(const logbook::Thing& thing, const Clock& clock, const M
                            start_of(*found->second.begins) <= at;
     if (!has_begun) return before_the_book(*aircraft, clock, at);
   }
-  const std::optional<Base> base = bases_.find(thing, clock, at);
+  const TotalAsked asked{thing, clock, at};
+  return since_new_from(base(asked), asked);
+}
+
+Total Totals::since_new_from(const std::optional<Base>& base, const TotalAsked& asked) const {
   const bool is_known = base && !base->figure.is_unknown();
-  Sum sum = used(thing, clock, {is_known ? base->mark : the_beginning, at});
-  if (!sum.is_counted && !(base && base->is_stated)) sum.terms.push_back(unknown_term(clock));
-  std::vector<Term> terms{base ? base_term(*base) : unknown_term(clock)};
+  Sum sum = used(asked.thing, asked.clock, {is_known ? base->mark : the_beginning, asked.at});
+  if (!sum.is_counted && !(base && base->is_stated)) sum.terms.push_back(unknown_term(asked.clock));
+  std::vector<Term> terms{base ? base_term(*base) : unknown_term(asked.clock)};
   terms.insert(terms.end(), sum.terms.begin(), sum.terms.end());
-  return total_of(std::move(terms), clock);
+  return total_of(std::move(terms), asked.clock);
+}
+
+Figure Totals::used_between(const logbook::Thing& thing, const Clock& clock,
+                            const Span& span) const {
+  return total_of(used(thing, clock, span).terms, clock).figure;
 }
 
 const WorkEvent* Totals::overhaul_at(const logbook::Thing& thing, const Mark& at) const {
@@ -249,8 +258,13 @@ Total Totals::by_difference(const logbook::Thing& thing, const Clock& clock, con
 
 Total Totals::since_overhaul(const logbook::Thing& thing, const Clock& clock,
                              const Mark& at) const {
+  const TotalAsked asked{thing, clock, at, logbook::Basis::overhaul};
+  return since_overhaul_from(base(asked), asked);
+}
+
+Total Totals::since_overhaul_from(const std::optional<Base>& base, const TotalAsked& asked) const {
+  const auto& [thing, clock, at, since] = asked;
   const WorkEvent* overhaul = overhaul_at(thing, at);
-  const std::optional<Base> base = bases_.since_overhaul(thing, clock, at);
   if (base && (overhaul == nullptr || overhaul->mark <= base->mark)) {
     const Sum sum = used(thing, clock, {base->mark, at});
     std::vector<Term> terms{base_term(*base)};
@@ -259,7 +273,7 @@ Total Totals::since_overhaul(const logbook::Thing& thing, const Clock& clock,
   }
   if (overhaul == nullptr) {
     // Never overhauled and new when it came on record: since overhaul is since new.
-    const std::optional<Base> new_base = bases_.find(thing, clock, at);
+    const std::optional<Base> new_base = this->base({thing, clock, at});
     const bool came_new = new_base && new_base->figure == zero(clock);
     return came_new ? since_new(thing, clock, at) : total_of({unknown_term(clock)}, clock);
   }

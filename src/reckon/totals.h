@@ -19,6 +19,14 @@ class Totals {
   Total since_overhaul(const logbook::Thing& thing, const Clock& clock, const Mark& at) const;
   Total since_fitting(const logbook::Thing& thing, const Clock& clock, const Mark& at) const;
 
+  // What a total is reckoned from. Of several figures the larger rules: what is stated later never
+  // makes a thing younger. Empty: nobody stated one.
+  std::optional<Base> base(const TotalAsked& asked) const;
+  // The total by what was said of the thing before an entry was written: its place among all.
+  Total as_said_before(std::int64_t written, const TotalAsked& asked) const;
+  // Used within the span, whatever it had before.
+  Figure used_between(const logbook::Thing& thing, const Clock& clock, const Span& span) const;
+
   // The newest overhaul at or before the mark, and the stay that holds there (else the last one).
   const WorkEvent* overhaul_at(const logbook::Thing& thing, const Mark& at) const;
   const Stay* stay_at(const logbook::Thing& thing, const Mark& at) const;
@@ -39,6 +47,11 @@ class Totals {
   std::optional<Figure> airframe_before(const Ledger& ledger, const Mark& mark) const;
   Total before_the_book(const logbook::Aircraft& aircraft, const Clock& clock,
                         const Mark& at) const;
+  // Whether what is stated later takes the place of the base before it.
+  bool is_outdone(const Base& base, const Base& later, const TotalAsked& asked) const;
+  std::optional<Base> ruling(const std::vector<Base>& stated, const TotalAsked& asked) const;
+  Total since_new_from(const std::optional<Base>& base, const TotalAsked& asked) const;
+  Total since_overhaul_from(const std::optional<Base>& base, const TotalAsked& asked) const;
   Total by_difference(const logbook::Thing& thing, const Clock& clock, const Mark& at,
                       const std::optional<Figure>& start) const;
 

@@ -1,0 +1,63 @@
+#include "reckon/check_stated.h"
+
+#include <algorithm>
+
+#include "reckon/check_hours.h"
+
+namespace reckon {
+
+bool is_on_record(const Histories& histories, const logbook::Thing& thing) {
+  const auto& things = histories.things();
+  return std::binary_search(things.begin(), things.end(), thing);
+}
+
+bool is_met_by(const Stated& stated, const Figure& reckoned) {
+  if (agree_as_totals(stated.figure, reckoned)) return true;
+  const bool is_below = reckoned.compare(stated.figure) < 0;
+  if (stated.grade == logbook::Grade::at_least) return !is_below;
+  return reckoned.sureness() == Sureness::at_least && is_below;
+}
+
+Figure reckoned_at(const StatedAt& at, const Stated& stated, const Mark& mark) {
+  const TotalAsked asked{stated.thing, stated.clock, mark, stated.since};
+  const std::int64_t written = is_new(at.placed) ? INT64_MAX : at.placed.written;
+  return at.histories.total_as_said_before(written, asked);
+}
+
+namespace {
+
+// Since an overhaul that lies before all that is on record, nothing is known: not that it has none.
+bool is_before_the_record(const StatedAt& at, const Stated& stated, const Mark& mark) {
+  if (stated.since != logbook::Basis::overhaul || !may_begin(at.placed.said->fact)) return false;
+  Stated since_new = stated;
+  since_new.since = logbook::Basis::new_;
+  return reckoned_at(at, since_new, mark).is_unknown();
+}
+
+// Of what only says what it finds, all that is known now counts where nothing was known before.
+Figure found_at_mark(const StatedAt& at, const Stated& stated, const Mark& mark) {
+  const Figure before = reckoned_at(at, stated, mark);
+  if (!before.is_unknown() || may_begin(at.placed.said->fact)) return before;
+  return at.histories.total_as_said_before(INT64_MAX,
+                                           {stated.thing, stated.clock, mark, stated.since});
+}
+
+}  // namespace
+
+bool may_begin(const logbook::Fact& fact) {
+  return std::holds_alternative<logbook::Fitted>(fact) ||
+         std::holds_alternative<logbook::BringsForward>(fact);
+}
+
+std::optional<Figure> unmet(const StatedAt& at, const Stated& stated) {
+  if (!is_on_record(at.histories, stated.thing)) return std::nullopt;
+  std::optional<Figure> last;
+  for (const Mark& mark : at.places) {
+    last = found_at_mark(at, stated, mark);
+    if (last->is_unknown() || is_before_the_record(at, stated, mark)) return std::nullopt;
+    if (is_met_by(stated, *last)) return std::nullopt;
+  }
+  return last;
+}
+
+}  // namespace reckon
