@@ -89,6 +89,14 @@ bool wants_a_done(const Item& item) {
          (item.lack == Lack::last_done || item.lack == Lack::due_point);
 }
 
+// The side for whose lack the item is not known, else the one that governs.
+const Side* lacking_side(const Item& item) {
+  for (const Side& side : item.sides) {
+    if (item.lack == Lack::total_at_least && side.lack == item.lack) return &side;
+  }
+  return item.governs < 0 ? nullptr : &item.sides[static_cast<std::size_t>(item.governs)];
+}
+
 Missing about_item(Condition condition, const Item& item) {
   Missing missing = about(condition, item.thing);
   missing.lack = item.lack;
@@ -97,10 +105,10 @@ Missing about_item(Condition condition, const Item& item) {
     missing.task = item.task->name;
     missing.task_class = item.task->class_;
   }
-  if (item.governs < 0) return missing;
-  const Side& side = item.sides[static_cast<std::size_t>(item.governs)];
-  missing.since = side.since;
-  if (!side.is_calendar) missing.clock = side.clock;
+  const Side* side = lacking_side(item);
+  if (side == nullptr) return missing;
+  missing.since = side->since;
+  if (!side->is_calendar) missing.clock = side->clock;
   return missing;
 }
 

@@ -46,6 +46,7 @@ bool is_harsher(const Side& a, const Side& b) {
     const bool is_other_over = a.left ? a.state == State::over : b.state == State::over;
     return a.left ? is_other_over : !is_other_over && b.left.has_value();
   }
+  if (a.left->raw() == b.left->raw()) return a.left_is_at_most && !b.left_is_at_most;
   return a.left->raw() < b.left->raw();
 }
 

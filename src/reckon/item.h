@@ -17,6 +17,7 @@ enum class State { ok, soon, due, over, not_known };
 enum class Lack {
   nothing,
   total,           // the thing's use on the side's clock, since its basis
+  total_at_least,  // that use is known only as "at least": what is left is at most so much
   total_at_start,  // what it had on the day after which the side counts
   basis_day,       // the day made, released, overhauled …: Side::since says which
   last_done,       // a task with no done, no next due and no first limit on record

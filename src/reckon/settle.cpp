@@ -38,8 +38,26 @@ int first_of(const std::vector<Side>& sides, bool (*holds)(const Side&)) {
   return found == sides.end() ? -1 : static_cast<int>(found - sides.begin());
 }
 
-// Over before due before soon before ok.
-State worse_state(State a, State b) { return std::max(a, b); }
+bool is_at_most(const Side& side) { return side.lack == Lack::total_at_least; }
+
+int badness(State state) {
+  switch (state) {
+    case State::ok:
+      return 0;
+    case State::soon:
+      return 1;
+    case State::not_known:
+      return 2;
+    case State::due:
+      return 3;
+    case State::over:
+      break;
+  }
+  return 4;
+}
+
+// Over before due before not known before soon before ok.
+State worse_state(State a, State b) { return badness(a) < badness(b) ? b : a; }
 
 int extreme(const Item& item) {
   const bool by_days = can_be_told_by_days(item.sides);
@@ -74,10 +92,13 @@ void settle_known(Item& item) {
   item.governs = extreme(item);
   const Side& governing = item.sides[static_cast<std::size_t>(item.governs)];
   item.state = governing.state;
-  if (item.combine == logbook::Combine::first) {
-    for (const Side& side : item.sides) item.state = worse_state(item.state, side.state);
+  const bool is_first = item.combine == logbook::Combine::first;
+  for (const Side& side : item.sides) {
+    if (is_first || is_at_most(side)) item.state = worse_state(item.state, side.state);
   }
-  if (!is_over(governing)) item.expected = governing.expected;
+  if (item.state == State::not_known) item.lack = Lack::total_at_least;
+  const bool may_come_earlier = is_over(governing) || is_at_most(governing);
+  if (!may_come_earlier) item.expected = governing.expected;
 }
 
 }  // namespace

@@ -23,6 +23,8 @@ bool is_within(const Figure& left, const Soon& soon) {
   return left.raw() <= soon.days.count();
 }
 
+bool is_reached(State state) { return state == State::over || state == State::due; }
+
 // What a thing used lately on any clock, on the aircraft on which it stood all the time.
 std::optional<std::int64_t> days_by_recent_use(const Subject& subject, const Side& side,
                                                const UseRate& rate) {
@@ -97,6 +99,10 @@ void set_left(const Subject& subject, Side& side, const Figure& left, Sureness s
   side.left = plain(left);
   side.left_is_at_most = sureness == Sureness::at_least;
   side.state = state_of(side, subject.view.soon, subject.when_exceeding);
+  if (side.left_is_at_most && !is_reached(side.state)) {
+    side.state = State::not_known;
+    side.lack = Lack::total_at_least;
+  }
   set_due_at(subject, side);
   set_expected(subject, side);
 }

@@ -21,7 +21,8 @@ Figure figure_of(const logbook::Amount& amount);
 bool counts_service_hours(const Side& side);
 
 // Sets left (with all that follows from it) on a side by hours or by a count. sureness is that of
-// the use; unknown makes the side not known for lack of it.
+// the use; unknown makes the side not known for lack of it. Of at least so much nobody can say that
+// it is well: unless it is reached for certain, the side is not known either, with its figure.
 void set_left(const Subject& subject, Side& side, const Figure& left, Sureness sureness);
 // Sets the last legal day, and all that follows, of a calendar side that counts from a day.
 void set_last_legal(const Subject& subject, Side& side, Day last_legal);

@@ -18,14 +18,20 @@ bool is_before_record(const View& view, const logbook::Thing& thing, const Mark&
   return first && mark < *first;
 }
 
+// A stated place is one on the thing's own clock, and as sure as what the clock shows now.
+Figure as_sure_as_now(const Figure& stated, const Figure& now) {
+  return plain(stated).as_sure_as(now.sureness());
+}
+
 // What a statement of this entry says about the thing's own clock; `place` is what the flights say.
 std::optional<Figure> heed_own(const View& view, const Statement& statement, const Mark& mark,
                                const std::optional<Figure>& place) {
   const Total now = view.histories.total(statement.thing, statement.clock, view.now());
   if (now.figure.is_unknown()) return place;
-  if (!place || is_before_record(view, statement.thing, mark)) return plain(statement.stated);
+  const Figure stated = as_sure_as_now(statement.stated, now.figure);
+  if (!place || is_before_record(view, statement.thing, mark)) return stated;
   const bool is_earlier = statement.stated.raw() < place->raw();
-  return !statement.agreed_when_written && is_earlier ? plain(statement.stated) : place;
+  return !statement.agreed_when_written && is_earlier ? stated : place;
 }
 
 // An airframe total that is stated too low moves everything on that airframe with it.
@@ -52,13 +58,13 @@ std::optional<Figure> moved_to_own_clock(const View& view, const logbook::Thing&
   const Total there = view.histories.total(*point.reference, service_clock, mark);
   const auto own = place_on_clock(view.histories, thing, service_clock, mark);
   if (there.figure.is_unknown() || !own) return std::nullopt;
-  return *own + (point.hours - plain(there.figure));
+  return *own + (point.hours - there.figure);
 }
 
 std::optional<Figure> own_point(const View& view, const logbook::Thing& thing, const Clock& clock,
                                 const Figure& point) {
-  if (view.histories.total(thing, clock, view.now()).figure.is_unknown()) return std::nullopt;
-  return point;
+  const Figure now = view.histories.total(thing, clock, view.now()).figure;
+  return now.is_unknown() ? std::nullopt : std::optional(as_sure_as_now(point, now));
 }
 
 // The engine that a sentence means: the thing, the engine it is in, or the only one aboard.

@@ -26,18 +26,22 @@ std::optional<logbook::Period> period_in(const logbook::Task& task) {
   return std::nullopt;
 }
 
-// The due point that the task's first terms set, before it was ever done.
+// The due point that the task's first terms set, before it was ever done. As a point on the thing's
+// own clock it is as sure as what the clock shows now.
 std::optional<Figure> first_point(const TaskCourse& course, const logbook::Task& task,
                                   const Clock& clock) {
   if (!task.first) return std::nullopt;
   for (const logbook::Term& term : task.first->terms) {
     if (clock_of(term.amount) != clock) continue;
     const Figure amount = figure_of(term.amount);
-    if (!term.after && term.since.value_or(Basis::new_) == Basis::new_) return amount;
+    const Subject& subject = course.subject;
+    if (!term.after && term.since.value_or(Basis::new_) == Basis::new_) {
+      const Total now = subject.view.histories.total(subject.thing, clock, subject.view.now());
+      return amount.as_sure_as(now.figure.sureness());
+    }
     if (!term.after) continue;
     const Mark start{*term.after, end_of_day};
-    const auto place =
-        place_on_clock(course.subject.view.histories, course.subject.thing, clock, start);
+    const auto place = place_on_clock(subject.view.histories, subject.thing, clock, start);
     if (place) return *place + amount;
   }
   return std::nullopt;
@@ -71,9 +75,10 @@ void walk_done(const TaskCourse& course, const Clock& clock, const TaskEvent& ev
   const auto place = place_of_done(subject.view, subject.thing, clock, event);
   walk = {place, place, std::nullopt, Lack::total_at_done};
   if (!place || !due) return;
-  const bool is_past_due = place->raw() > due->raw();
+  const bool is_past_due = due->is_unknown() || place->raw() > due->raw();
   const bool is_from_due = task.next_from == logbook::NextFrom::due;
-  if (is_from_due || (task.excess_counts && is_past_due)) walk.base = due;
+  if (!is_from_due && !(task.excess_counts && is_past_due)) return;
+  walk.base = due->is_unknown() ? std::nullopt : due;
 }
 
 void walk_stated(const TaskCourse& course, const Clock& clock, const TaskEvent& event, Walk& walk) {
@@ -103,7 +108,9 @@ void note_done(const Walk& walk, const Total& now, Side& side) {
   side.used.figure = zero(side.clock).as_sure_as(Sureness::unknown);
   if (!walk.done_at) return;
   side.used = now;
-  side.used.figure = (plain(now.figure) - *walk.done_at).as_sure_as(sureness_of_use(now));
+  side.used.figure = plain(now.figure) - plain(*walk.done_at);
+  side.used.figure =
+      side.used.figure.as_sure_as(quantity::worse(sureness_of_use(now), walk.done_at->sureness()));
   Term at_done;
   at_done.kind = TermKind::at_done;
   at_done.figure = *walk.done_at;
@@ -125,7 +132,8 @@ Side walked_side(const TaskCourse& course, const Clock& clock, std::optional<Fig
   std::optional<Figure> due = walk.point;
   if (!due && walk.base && interval) due = *walk.base + *interval;
   if (due) {
-    set_left(subject, side, *due - plain(now.figure), sureness_of_use(now));
+    set_left(subject, side, *due - plain(now.figure),
+             quantity::worse(sureness_of_use(now), due->sureness()));
   } else {
     set_lack(side, walk.lack);
   }

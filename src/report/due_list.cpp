@@ -40,7 +40,8 @@ std::vector<const Side*> governing_first(const Item& item) {
 }
 
 Cell expected_cell(const Side& side) {
-  return side.is_calendar ? words_cell("") : day_cell(side.expected);
+  // What is left at most runs out on that day at the latest: no day to plan by.
+  return side.is_calendar || side.left_is_at_most ? words_cell("") : day_cell(side.expected);
 }
 
 std::vector<Cell> side_row(const Item& item, const Side& side, bool is_first) {

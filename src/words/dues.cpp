@@ -69,6 +69,13 @@ std::string ago_text(quantity::Day day, quantity::Day today) {
   return fill("{} ago", {counted(days, "day", "days")});
 }
 
+// What is left at most may be told, though it is not known whether it is well.
+bool has_figure(const Item& item) {
+  const Side* side = governing(item);
+  const bool is_figure = item.state != State::not_known || item.lack == Lack::total_at_least;
+  return side != nullptr && side->left && is_figure;
+}
+
 }  // namespace
 
 const Side* governing(const Item& item) {
@@ -80,9 +87,7 @@ std::string next_text(const Item& item) {
   const std::string name = item_name(item);
   if (item.kind == Item::Kind::on_condition) return fill("{} on condition", {name});
   const Side* side = governing(item);
-  if (side == nullptr || !side->left || item.state == State::not_known) {
-    return fill("{} not known", {name});
-  }
+  if (!has_figure(item)) return fill("{} not known", {name});
   if (side->left->raw() < 0) return fill("{} {}", {name, left_text(*side)});
   if (side->is_calendar) return fill("{} by {}", {name, due_text(*side)});
   return fill("{} in {}", {name, left_text(*side)});
@@ -102,6 +107,9 @@ std::string lack_text(const Side& side) {
       return "something it rests on is missing";
     case Lack::total:
       return fill("its {} {} are not known",
+                  {clock, basis_text(side.since.value_or(logbook::Basis::new_))});
+    case Lack::total_at_least:
+      return fill("some of its {} {} are not on record",
                   {clock, basis_text(side.since.value_or(logbook::Basis::new_))});
     case Lack::total_at_start:
       return fill("its {} on {} are not known",
@@ -137,11 +145,15 @@ std::string lack_text(const Item& item) {
 std::string left_sentence(const Item& item) {
   const std::string subject = subject_text(item);
   if (item.kind == Item::Kind::on_condition) return fill("{} is on condition.", {subject});
-  const Side* side = governing(item);
-  if (side == nullptr || !side->left || item.state == State::not_known) {
+  if (!has_figure(item)) {
     return fill("What is left of {} is not known: {}.", {item_name(item), lack_text(item)});
   }
+  const Side* side = governing(item);
   if (side->left->raw() < 0) return over_sentence(item, *side);
+  if (item.state == State::not_known) {
+    return fill("{} has {} left {}, but it may be less: {}.",
+                {subject, left_text(*side), purpose_text(item), lack_text(item)});
+  }
   if (side->is_calendar) {
     return fill("{} has {} left {}; the last legal day is {}.",
                 {subject, left_text(*side), purpose_text(item), due_text(*side)});

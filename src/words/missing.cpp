@@ -151,7 +151,9 @@ MissingWords unknown_words(const Missing& missing, const Thing& thing) {
   const std::string of = missing.task ? fill("{} on {}", {missing.task->text, subject}) : subject;
   words.what = fill("What is left of {} is not known: {}.", {of, lack_text(side_of(missing))});
   if (missing.lack == Lack::basis_day) words.example = basis_day_example(missing, thing);
-  if (missing.lack == Lack::total) words.example = use_example(missing, thing);
+  // What is missing since it was last done lies in flights; nothing brought forward makes it good.
+  const bool is_made_good = missing.lack == Lack::total_at_least && missing.since != Basis::done;
+  if (missing.lack == Lack::total || is_made_good) words.example = use_example(missing, thing);
   if (missing.lack == Lack::terms) words.example = limit_example(thing);
   return words;
 }
