@@ -1,9 +1,7 @@
-// reckon/aboard.h: everything that is on one aircraft, at any depth, and the models that a thing
-// has been on.
+// reckon/aboard.h: everything that is on one aircraft, at any depth.
 #pragma once
 
 #include <optional>
-#include <set>
 #include <vector>
 
 #include "reckon/histories.h"
@@ -30,14 +28,5 @@ struct GaugeAt {
 // the mark.
 std::optional<logbook::Engine> engine_in(const Histories& histories, const GaugeAt& at,
                                          const Mark& mark);
-
-// The models of all aircraft that the thing has ever been on. Days alone tell which stays of a
-// host overlap, so a change within a day counts for both.
-std::set<logbook::ModelName> models_been_on(const Histories& histories,
-                                            const logbook::Thing& thing);
-
-// The model of the aircraft that the thing is on, else of the one it was on last.
-std::optional<logbook::ModelName> model_now_or_last(const Histories& histories,
-                                                    const logbook::Thing& thing);
 
 }  // namespace reckon

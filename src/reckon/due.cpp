@@ -59,7 +59,7 @@ bool have_the_same_sides(const Item& a, const Item& b) {
 
 // An open limit stays open, whatever its sides say.
 bool is_settled_by_sides(const Item& item) {
-  return !item.sides.empty() && item.lack != Lack::shared_lives;
+  return !item.sides.empty() && item.lack != Lack::shared_lives && item.lack != Lack::model;
 }
 
 void take_harsher(Item& item, const Item& other) {

@@ -24,6 +24,7 @@ enum class Lack {
   total_at_done,   // what the thing had where the task was last done
   due_point,       // next due is stated, but not for this side
   shared_lives,    // it was on several models whose limits differ, and no policy is on record
+  model,           // its limit holds on a model of which nothing is on record
   terms,           // the limit or task says no amount that could be counted
 };
 

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "reckon/aboard.h"
 #include "reckon/limit_side.h"
+#include "reckon/models_on.h"
 #include "reckon/settle.h"
 #include "reckon/subject_text.h"
 #include "reckon/waiting.h"
@@ -19,16 +19,16 @@ std::vector<LimitInForce> limits_reaching(const View& view, const logbook::Thing
   return found;
 }
 
-// A limit for a model holds while the thing is on an aircraft of that model; off the aircraft, the
-// limit of the model it was on last. A thing that was on none is shown with all of them.
-bool holds_on_its_model(const View& view, const logbook::Thing& thing,
-                        const logbook::Limit& limit) {
-  if (!limit.on_model) return true;
-  const auto model = model_now_or_last(view.histories, thing);
-  return !model || model == limit.on_model;
+// Whether more than one of the models for which limits are stated apart is among these.
+bool are_several(const std::set<logbook::ModelName>& stated,
+                 const std::set<logbook::ModelName>& been_on) {
+  return std::count_if(stated.begin(), stated.end(), [&](const logbook::ModelName& model) {
+           return been_on.contains(model);
+         }) > 1;
 }
 
-// Whether the thing was on several of the models for which its limits are stated apart.
+// Whether the thing was on several of the models for which its limits are stated apart. One
+// engine's and its airframe's hold at once, and both count.
 bool has_been_under_several(const View& view, const logbook::Thing& thing,
                             const std::vector<LimitInForce>& limits) {
   std::set<logbook::ModelName> stated;
@@ -36,10 +36,8 @@ bool has_been_under_several(const View& view, const logbook::Thing& thing,
     if (rule.limit->on_model) stated.insert(*rule.limit->on_model);
   }
   if (stated.size() < 2) return false;
-  const std::set<logbook::ModelName> been_on = models_been_on(view.histories, thing);
-  return std::count_if(stated.begin(), stated.end(), [&](const logbook::ModelName& model) {
-           return been_on.contains(model);
-         }) > 1;
+  const ModelsBeenOn been_on = models_been_on(view.histories, thing);
+  return are_several(stated, been_on.engines) || are_several(stated, been_on.aircraft);
 }
 
 void add_basis_entry(const View& view, const logbook::Thing& thing, Item& item) {
@@ -96,9 +94,15 @@ std::vector<Item> limit_items(const View& view, const logbook::Thing& thing) {
   const bool is_open = has_been_under_several(view, thing, limits);
   std::vector<Item> items;
   for (const LimitInForce& rule : limits) {
-    if (!holds_on_its_model(view, thing, *rule.limit)) continue;
+    const auto& model = rule.limit->on_model;
+    const OnModel on = model ? on_model(view.histories, thing, *model) : OnModel::holds;
+    if (on == OnModel::holds_not) continue;
     items.push_back(limit_item(view, thing, rule));
-    if (is_open && rule.limit->on_model) leave_open(items.back(), Lack::shared_lives);
+    if (on == OnModel::no_such_model) {
+      leave_open(items.back(), Lack::model);
+    } else if (is_open && model) {
+      leave_open(items.back(), Lack::shared_lives);
+    }
   }
   return items;
 }

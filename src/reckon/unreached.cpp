@@ -1,6 +1,8 @@
 #include "reckon/unreached.h"
 
+#include <optional>
 #include <set>
+#include <utility>
 
 #include "reckon/look_alike.h"
 
@@ -47,21 +49,41 @@ std::set<std::string> part_numbers_on_record(const Histories& histories) {
   return names;
 }
 
+std::optional<logbook::ModelName> on_model_in(const logbook::Fact& fact) {
+  if (const auto* corrected = std::get_if<logbook::Corrected>(&fact)) {
+    return on_model_in((*corrected->instead).fact);
+  }
+  const auto* limit = std::get_if<logbook::Limit>(&fact);
+  return limit ? limit->on_model : std::nullopt;
+}
+
+using Names = std::set<std::string>;
+
+void add_unless_there(Unreached one, const Names& there, std::vector<Unreached>& unreached) {
+  if (there.contains(one.name)) return;
+  one.near = nearest_three(one.name, std::vector<std::string>(there.begin(), there.end()));
+  unreached.push_back(std::move(one));
+}
+
 }  // namespace
 
-std::optional<Unreached> unreached(const logbook::Fact& fact, const Histories& histories,
-                                   const Standing& standing) {
+std::vector<Unreached> unreached(const logbook::Fact& fact, const Histories& histories,
+                                 const Standing& standing) {
+  using Named = Unreached::Named;
+  std::vector<Unreached> unreached;
   const std::optional<logbook::Scope> scope = scope_in(fact);
-  if (!scope) return std::nullopt;
-  const auto* model = std::get_if<logbook::Model>(&*scope);
-  const auto* part = std::get_if<logbook::PartKind>(&*scope);
-  if (model == nullptr && part == nullptr) return std::nullopt;
-  const std::string& name = model != nullptr ? model->name.text : part->number.text;
-  const std::set<std::string> there =
-      model != nullptr ? models_on_record(histories, standing) : part_numbers_on_record(histories);
-  if (there.contains(name)) return std::nullopt;
-  return Unreached{model != nullptr, name,
-                   nearest_three(name, std::vector<std::string>(there.begin(), there.end()))};
+  const auto* model = scope ? std::get_if<logbook::Model>(&*scope) : nullptr;
+  const auto* part = scope ? std::get_if<logbook::PartKind>(&*scope) : nullptr;
+  const auto on_model = on_model_in(fact);
+  if (part != nullptr) {
+    add_unless_there({Named::part_number, part->number.text, {}}, part_numbers_on_record(histories),
+                     unreached);
+  }
+  if (model == nullptr && !on_model) return unreached;
+  const Names models = models_on_record(histories, standing);
+  if (model != nullptr) add_unless_there({Named::model, model->name.text, {}}, models, unreached);
+  if (on_model) add_unless_there({Named::on_model, on_model->text, {}}, models, unreached);
+  return unreached;
 }
 
 }  // namespace reckon

@@ -166,10 +166,11 @@ std::vector<std::string> rule_notices(const reckon::Histories& histories,
   std::vector<std::string> notices;
   for (const logbook::Entry& entry : saved.entries) {
     if (!entry.said) continue;
-    const auto rule = reckon::unreached(entry.said->fact, histories, standing);
-    const std::string text = rule ? words::unreached_text(*rule) : "";
-    const bool is_new = std::find(notices.begin(), notices.end(), text) == notices.end();
-    if (rule && is_new) notices.push_back(text);
+    for (const auto& rule : reckon::unreached(entry.said->fact, histories, standing)) {
+      const std::string text = words::unreached_text(rule);
+      const bool is_new = std::find(notices.begin(), notices.end(), text) == notices.end();
+      if (is_new) notices.push_back(text);
+    }
   }
   return notices;
 }

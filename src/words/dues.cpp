@@ -124,6 +124,8 @@ std::string lack_text(const Side& side) {
       return fill("its next due point is not stated for {}", {clock});
     case Lack::shared_lives:
       return "it was on models with different limits";
+    case Lack::model:
+      return "its limit is for a model of which nothing is on record";
     case Lack::terms:
       return "no amount is stated that could be counted";
   }

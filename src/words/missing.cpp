@@ -155,6 +155,10 @@ MissingWords unknown_words(const Missing& missing, const Thing& thing) {
   const bool is_made_good = missing.lack == Lack::total_at_least && missing.since != Basis::done;
   if (missing.lack == Lack::total || is_made_good) words.example = use_example(missing, thing);
   if (missing.lack == Lack::terms) words.example = limit_example(thing);
+  if (missing.lack == Lack::model && !missing.entries.empty()) {
+    words.example =
+        fill("entry {} struck because \"wrong model\".", {entry_name(missing.entries.front())});
+  }
   return words;
 }
 

@@ -46,8 +46,13 @@ std::string went_over_text(const reckon::Item& item, const reckon::Side& side, b
 }
 
 std::string unreached_text(const reckon::Unreached& rule) {
-  const std::string text = fill("Nothing of {} {} is on record, so this rules nothing yet.",
-                                {rule.is_model ? "model" : "part number", rule.name});
+  using Named = reckon::Unreached::Named;
+  const std::string_view of = rule.named == Named::part_number ? "part number" : "model";
+  const std::string text =
+      fill(rule.named == Named::on_model
+               ? "Nothing of {} {} is on record, so where this holds is not known."
+               : "Nothing of {} {} is on record, so this rules nothing yet.",
+           {std::string(of), rule.name});
   return rule.near.empty() ? text : text + fill(" Did you mean {}?", {listed(rule.near, "or")});
 }
 
