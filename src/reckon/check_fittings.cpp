@@ -110,6 +110,32 @@ bool FittingChecks::is_inside(const Thing& host, const Move& move) const {
   return true;
 }
 
+std::optional<logbook::Aircraft> FittingChecks::aircraft_of(const Move& move) const {
+  constexpr int deepest = 16;
+  const Thing* at = &move.host;
+  for (int depth = 0; depth < deepest; ++depth) {
+    if (const auto* aircraft = std::get_if<logbook::Aircraft>(at)) return *aircraft;
+    const Move* fitting = fitting_of(*at, move.fact);
+    if (fitting == nullptr) return std::nullopt;
+    at = &fitting->host;
+  }
+  return std::nullopt;
+}
+
+std::vector<FittingChecks::Move> FittingChecks::moves_on(const logbook::Aircraft& aircraft,
+                                                         Day from, Day until) const {
+  Moves moves;
+  for (const auto& [thing, its] : by_thing_) {
+    std::copy_if(its.begin(), its.end(), std::back_inserter(moves), [&](const Move& move) {
+      const Day day = move.fact.said->day;
+      return from <= day && day < until && aircraft_of(move) == aircraft;
+    });
+  }
+  std::sort(moves.begin(), moves.end(),
+            [](const Move& a, const Move& b) { return a.fact < b.fact; });
+  return moves;
+}
+
 void FittingChecks::check_fitted(const Move& move, Objections& objections) const {
   if (const Move* elsewhere = fitting_of(move.thing, move.fact)) {
     objections.push_back(refusal(CheckKind::serial_elsewhere, "thing"));

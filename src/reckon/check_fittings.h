@@ -16,7 +16,6 @@ class FittingChecks {
   void add(const Placed& placed);
   void check(const Placed& placed, Objections& objections) const;
 
- private:
   // One fitting or removal.
   struct Move {
     Placed fact;
@@ -25,10 +24,16 @@ class FittingChecks {
     logbook::PlaceName place;
     bool is_fitting = false;
   };
+  static std::optional<Move> move_in(const Placed& placed);
+  // The aircraft at the root of the host.
+  std::optional<logbook::Aircraft> aircraft_of(const Move& move) const;
+  // All moves on the aircraft from one day up to another, which is left out.
+  std::vector<Move> moves_on(const logbook::Aircraft& aircraft, Day from, Day until) const;
+
+ private:
   using Moves = std::vector<Move>;  // by day, then as written
   using Where = std::pair<logbook::Thing, logbook::PlaceName>;
 
-  static std::optional<Move> move_in(const Placed& placed);
   static const Move* last_before(const Moves& moves, const Placed& placed);
   const Move* fitting_of(const logbook::Thing& thing, const Placed& at) const;
   const Move* occupant_of(const Where& where, const Placed& at) const;

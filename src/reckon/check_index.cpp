@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "reckon/check_spread.h"
+
 namespace reckon {
 
 std::optional<logbook::Aircraft> aircraft_flown(const logbook::Fact& fact) {
@@ -32,11 +34,20 @@ void CheckIndex::check(const Placed& placed, Against against, Objections& object
   names_.check(placed, against, objections);
   tasks_.check(placed, names_, objections);
   fittings_.check(placed, objections);
+  check_move(placed, objections);
   const auto aircraft = aircraft_flown(placed.said->fact);
   if (!aircraft) return;
   static const UseChecks none;
-  const UseChecks* uses = uses_of(*aircraft);
-  (uses != nullptr ? *uses : none).check(placed, against, names_.is_twin(*aircraft), objections);
+  const UseChecks& uses = uses_of(*aircraft) != nullptr ? *uses_of(*aircraft) : none;
+  uses.check(placed, against, names_.is_twin(*aircraft), objections);
+  check_use_over_moves(placed, fittings_, uses, objections);
+}
+
+void CheckIndex::check_move(const Placed& placed, Objections& objections) const {
+  const auto move = FittingChecks::move_in(placed);
+  const auto aircraft = move ? fittings_.aircraft_of(*move) : std::nullopt;
+  const UseChecks* uses = aircraft ? uses_of(*aircraft) : nullptr;
+  if (uses != nullptr) check_move_in_use(*move, *uses, objections);
 }
 
 Placed placed(const StandingFact& fact) { return {fact.said, fact.root, fact.written}; }

@@ -27,6 +27,8 @@ class CheckIndex {
   std::int64_t next_written() const { return next_written_; }
 
  private:
+  void check_move(const Placed& placed, Objections& objections) const;
+
   std::map<logbook::Aircraft, UseChecks> uses_;
   NameChecks names_;
   TaskChecks tasks_;

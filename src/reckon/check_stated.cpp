@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "reckon/aboard.h"
 #include "reckon/check_hours.h"
 
 namespace reckon {
@@ -17,6 +18,19 @@ bool is_met_by(const Stated& stated, const Figure& reckoned) {
   if (stated.grade == logbook::Grade::at_least) return !is_below;
   return reckoned.sureness() == Sureness::at_least && is_below;
 }
+
+namespace {
+
+// Hours that may have been flown by then, though the entry that holds them ends later.
+bool is_met_within_a_use(const StatedAt& at, const Stated& stated, const Figure& reckoned) {
+  const auto aircraft = aircraft_at(at.histories, stated.thing, at.last_place());
+  const bool are_hours = stated.clock == service_clock && aircraft;
+  if (!are_hours || stated.figure.compare(reckoned) < 0) return false;
+  const Figure spread = at.histories.spread_around(*aircraft, at.last_place());
+  return stated.figure.compare(reckoned + spread) <= 0;
+}
+
+}  // namespace
 
 Figure reckoned_at(const StatedAt& at, const Stated& stated, const Mark& mark) {
   const TotalAsked asked{stated.thing, stated.clock, mark, stated.since};
@@ -57,6 +71,7 @@ std::optional<Figure> unmet(const StatedAt& at, const Stated& stated) {
     if (last->is_unknown() || is_before_the_record(at, stated, mark)) return std::nullopt;
     if (is_met_by(stated, *last)) return std::nullopt;
   }
+  if (is_met_within_a_use(at, stated, *last)) return std::nullopt;
   return last;
 }
 

@@ -76,6 +76,20 @@ std::vector<Placed> UseChecks::on(Day day) const {
   return {first, end};
 }
 
+Day UseChecks::began(const Placed& use) const {
+  if (!std::holds_alternative<logbook::Unaccounted>(use.said->fact)) return first_day(*use.said);
+  const auto at = std::lower_bound(uses_.begin(), uses_.end(), use);
+  if (at != uses_.begin()) return std::prev(at)->said->day;
+  return begins_.empty() ? use.said->day : begins_.front().said->day;
+}
+
+std::vector<Placed> UseChecks::spread_over(Day day) const {
+  std::vector<Placed> spread;
+  std::copy_if(uses_.begin(), uses_.end(), std::back_inserter(spread),
+               [&](const Placed& use) { return day < use.said->day && began(use) <= day; });
+  return spread;
+}
+
 quantity::ServiceHours UseChecks::counted(const Placed& placed) const {
   const Use use = use_of(*placed.said, clocks_.on(placed.said->day));
   return service(use, use.raw);

@@ -22,6 +22,11 @@ class UseChecks {
   const std::vector<Placed>& all() const { return uses_; }
   const MeterChecks& meters() const { return meters_; }
   std::vector<Placed> on(Day day) const;
+  // The first day on which the use may have been flown: several days in one entry, or hours missing
+  // since the use before it.
+  Day began(const Placed& use) const;
+  // Uses of later days that may have begun by the day.
+  std::vector<Placed> spread_over(Day day) const;
   // What a flight or missing time adds to the airframe's total.
   quantity::ServiceHours counted(const Placed& placed) const;
 

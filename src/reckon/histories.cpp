@@ -215,6 +215,11 @@ Figure Histories::used_between(const logbook::Thing& thing, const Clock& clock, 
   return inside_->totals.used_between(thing, clock, {from, to});
 }
 
+quantity::ServiceHours Histories::spread_around(const logbook::Aircraft& aircraft,
+                                                const Mark& mark) const {
+  return inside_->totals.spread_around(aircraft, mark);
+}
+
 const std::vector<Statement>& Histories::statements() const { return inside_->statements; }
 const std::vector<Question>& Histories::questions() const { return inside_->questions; }
 bool Histories::has_ambiguous_order() const { return inside_->timeline.is_ambiguous; }

@@ -58,6 +58,8 @@ class Histories {
   Figure total_as_said_before(std::int64_t written, const TotalAsked& asked) const;
   Figure used_between(const logbook::Thing& thing, const Clock& clock, const Mark& from,
                       const Mark& to) const;
+  // Hours of the aircraft that may have been flown before the mark, and are counted after it.
+  quantity::ServiceHours spread_around(const logbook::Aircraft& aircraft, const Mark& mark) const;
 
   const std::vector<Statement>& statements() const;
   const std::vector<Question>& questions() const;  // order within a day, serial in two places …

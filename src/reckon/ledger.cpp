@@ -81,6 +81,24 @@ void note_rule(const StandingFact& fact, Ledgers& ledgers) {
 
 }  // namespace
 
+void Ledger::add(Use use, const Mark& mark) {
+  if (use.flew != nullptr && use.flew->since && *use.flew->since < mark.day) {
+    spread.push_back({uses.size(), {*use.flew->since, 0}});
+  }
+  const Mark start = begins ? Mark{*begins, 0} : mark;
+  if (use.unaccounted != nullptr)
+    spread.push_back({uses.size(), uses.empty() ? start : marks.back()});
+  uses.push_back(std::move(use));
+  marks.push_back(mark);
+}
+
+std::vector<SpreadUse> Ledger::around(const Mark& mark) const {
+  std::vector<SpreadUse> around;
+  std::copy_if(spread.begin(), spread.end(), std::back_inserter(around),
+               [&](const SpreadUse& one) { return one.began < mark && mark < marks[one.use]; });
+  return around;
+}
+
 std::size_t Ledger::first_after(const Mark& mark) const {
   const auto found = std::upper_bound(marks.begin(), marks.end(), mark);
   return static_cast<std::size_t>(found - marks.begin());

@@ -37,6 +37,7 @@ enum class CheckKind {
   engine_older_than_airframe,
   stated_total_differs,
   had_differs,
+  moved_within_a_use,  // names: the thing; its entry, or slot "since": it is moved in that entry
   minutes_as_decimals,
   fraction_of_a_whole_count,
   correction_of_older_entry,

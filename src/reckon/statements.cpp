@@ -80,6 +80,10 @@ class Listing {
     Statement statement = statement_of(*event.fact, claim, event.mark);
     if (is_before_the_book(event)) statement.reckoned = statement.stated;
     statement.agreed_when_written = event.agreed;
+    if (is_within_a_use(event, statement)) {
+      statement.reckoned = statement.stated;
+      statement.agreed_when_written = true;
+    }
     note_what_moved(event, statement);
     list_.push_back(std::move(statement));
   }
@@ -135,6 +139,14 @@ class Listing {
   bool is_its_base(const logbook::EntryId& root, const Claim& claim, const Mark& at) const {
     const auto base = from_.totals.base({claim.thing, claim.clock, at, claim.since});
     return base && base->entry == root;
+  }
+
+  // The total lies within the hours of an entry for several days, which tell no better.
+  bool is_within_a_use(const WorkEvent& event, const Statement& statement) const {
+    const Figure spread = from_.totals.spread_around(*event.aircraft, event.mark);
+    if (spread.raw() == 0 || statement.reckoned.is_unknown()) return false;
+    return statement.stated.compare(statement.reckoned) > 0 &&
+           statement.stated.compare(statement.reckoned + spread) <= 0;
   }
 
   bool is_before_the_book(const WorkEvent& event) const {

@@ -150,8 +150,7 @@ class Building {
     if (index < row.uses.size()) {
       Ledger& ledger = timeline_.ledgers.at(*row.aircraft);
       timeline_.marks[row.uses[index].root] = mark;
-      ledger.uses.push_back(std::move(row.uses[index]));
-      ledger.marks.push_back(mark);
+      ledger.add(std::move(row.uses[index]), mark);
       return;
     }
     WorkEvent& event = row.works[index - row.uses.size()];
@@ -272,6 +271,13 @@ class Building {
 const WorkEvent* Timeline::work(const logbook::EntryId& root) const {
   const auto found = places_of_works.find(root);
   return found == places_of_works.end() ? nullptr : &works[found->second];
+}
+
+const WorkEvent* Timeline::work_at(const Mark& mark) const {
+  const auto found = std::lower_bound(
+      works.begin(), works.end(), mark,
+      [](const WorkEvent& event, const Mark& wanted) { return event.mark < wanted; });
+  return found == works.end() || found->mark != mark ? nullptr : &*found;
 }
 
 Timeline make_timeline(const Standing& standing, const Past& past, Ambiguous policy,

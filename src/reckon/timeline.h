@@ -29,6 +29,7 @@ struct Timeline {
   bool is_ambiguous = false;
 
   const WorkEvent* work(const logbook::EntryId& root) const;
+  const WorkEvent* work_at(const Mark& mark) const;
   std::map<logbook::EntryId, std::size_t> places_of_works;
 };
 

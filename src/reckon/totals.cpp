@@ -40,6 +40,14 @@ Term unknown_term(const Clock& clock) {
   return term;
 }
 
+Used with_more(Used used, const Used& more) {
+  used.amount += more.amount;
+  used.flights += more.flights;
+  if (!used.first) used.first = more.first;
+  if (more.last) used.last = more.last;
+  return used;
+}
+
 std::optional<Span> overlap(const Ride& ride, const Span& span) {
   const Mark from = std::max(ride.from, span.from);
   const Mark to = ride.to ? std::min(*ride.to, span.to) : span.to;
@@ -48,14 +56,6 @@ std::optional<Span> overlap(const Ride& ride, const Span& span) {
 }
 
 }  // namespace
-
-// Terms of use: one for each stay. is_counted: some aircraft that it rode on speaks of the clock.
-struct Totals::Sum {
-  Clock clock;
-  std::vector<Term> terms;
-  std::map<std::size_t, std::size_t> of_stay;  // the term of each stay
-  bool is_counted = true;
-};
 
 Totals::Totals(const Timeline& timeline, const Fittings& fittings, const CountingRules& rules,
                const Bases& bases)
@@ -118,7 +118,7 @@ std::optional<Figure> Totals::before_flights(const Ride& ride, const Span& span,
 void Totals::add_ride(const logbook::Thing& thing, const Ride& ride, const Span& span,
                       Sum& sum) const {
   const Line line = line_of(thing, ride, sum.clock);
-  const Used used = tally_.used(line, span);
+  const Used used = with_more(tally_.used(line, span), at_the_ends(line, ride, span, sum));
   const std::optional<Figure> earlier = before_flights(ride, span, sum.clock);
   const Figure unknown = zero(sum.clock).as_sure_as(Sureness::unknown);
   const Figure figure = figure_on(sum.clock, used.amount) + earlier.value_or(unknown);
@@ -173,7 +173,7 @@ Totals::Sum Totals::flown(const Ledger& ledger, const Clock& clock, const Span& 
 Totals::Sum Totals::used(const logbook::Thing& thing, const Clock& clock, const Span& span) const {
   if (const auto* aircraft = std::get_if<logbook::Aircraft>(&thing)) {
     const auto found = timeline_.ledgers.find(*aircraft);
-    if (found == timeline_.ledgers.end()) return {clock, {}, {}, true};
+    if (found == timeline_.ledgers.end()) return {clock, {}, {}, true, {}};
     return flown(found->second, clock, span);
   }
   Sum sum;

@@ -24,6 +24,8 @@ class Totals {
   std::optional<Base> base(const TotalAsked& asked) const;
   // The total by what was said of the thing before an entry was written: its place among all.
   Total as_said_before(std::int64_t written, const TotalAsked& asked) const;
+  // Hours of the aircraft that may have been flown before the mark, and are counted after it.
+  quantity::ServiceHours spread_around(const logbook::Aircraft& aircraft, const Mark& mark) const;
   // Used within the span, whatever it had before.
   Figure used_between(const logbook::Thing& thing, const Clock& clock, const Span& span) const;
 
@@ -37,11 +39,30 @@ class Totals {
   const Tally& tally() const { return tally_; }
 
  private:
-  // Use between two marks, term by term.
-  struct Sum;
+  // Use between two marks: one term for each stay. is_counted: some aircraft that it rode on speaks
+  // of the clock. spread: what was counted of uses that lie on both sides of a ride's ends.
+  struct Sum {
+    Clock clock;
+    std::vector<Term> terms;
+    std::map<std::size_t, std::size_t> of_stay;  // the term of each stay
+    bool is_counted = true;
+    std::map<std::pair<const Ledger*, std::size_t>, std::int64_t> spread;
+  };
   Sum used(const logbook::Thing& thing, const Clock& clock, const Span& span) const;
   Sum flown(const Ledger& ledger, const Clock& clock, const Span& span) const;
   void add_ride(const logbook::Thing& thing, const Ride& ride, const Span& span, Sum& sum) const;
+  // What a ride has of the uses that lie on both sides of its ends, beside what the tally gives.
+  Used at_the_ends(const Line& line, const Ride& ride, const Span& part, Sum& sum) const;
+  std::optional<std::int64_t> amount_before(const Line& line, std::size_t use,
+                                            const Mark& mark) const;
+  // A stated total, and what is counted of it so far.
+  struct Beyond {
+    quantity::ServiceHours stated;
+    Figure counted;
+  };
+  std::optional<Beyond> stated_beyond(const Ledger& ledger, const WorkEvent& event) const;
+  std::optional<quantity::ServiceHours> hours_before(const Ledger& ledger, std::size_t use,
+                                                     const Mark& mark) const;
   std::optional<Figure> before_flights(const Ride& ride, const Span& span,
                                        const Clock& clock) const;
   std::optional<Figure> airframe_before(const Ledger& ledger, const Mark& mark) const;

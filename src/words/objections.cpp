@@ -68,6 +68,9 @@ constexpr std::array check_words = {
     CheckWords{CheckKind::had_differs,
                "it is said to have {stated} and the record gives {reckoned}",
                "Check the paper that came with it."},
+    CheckWords{CheckKind::moved_within_a_use,
+               "{entry} was flown before and after this day, and nobody can tell how much before",
+               "State the airframe's total, or say the flights of each day."},
     CheckWords{CheckKind::minutes_as_decimals,
                "{stated} were stated and {reckoned} fit the meter, as if minutes were meant",
                "If hours and minutes are meant, write them like 1:30."},
@@ -134,14 +137,30 @@ constexpr std::array check_words = {
                "An ended key never signs again; make a new one."},
 };
 
-// A flight entered late moves what was signed after it: then the flight is asked about, not the
-// work.
-constexpr CheckWords late_flight{CheckKind::stated_total_differs,
-                                 "with this the {stated} stated in {entry} become {reckoned}",
-                                 "Check the day of the flight and the stated total."};
+// What one check says otherwise where it points at another clause.
+struct SlotWords {
+  std::string_view slot;
+  CheckWords words;
+};
+
+constexpr std::array slot_words = {
+    // A flight entered late moves what was signed after it: then the flight is asked about, not the
+    // work.
+    SlotWords{"hours",
+              {CheckKind::stated_total_differs,
+               "with this the {stated} stated in {entry} become {reckoned}",
+               "Check the day of the flight and the stated total."}},
+    SlotWords{
+        "since",
+        {CheckKind::moved_within_a_use, "{name} was fitted or removed within these days in {entry}",
+         "Say the flights before and after it apart, or state the airframe's total in "
+         "{entry}."}},
+};
 
 const CheckWords& sentences_of(const Objection& objection) {
-  if (objection.kind == late_flight.kind && objection.slot == "hours") return late_flight;
+  for (const SlotWords& each : slot_words) {
+    if (each.words.kind == objection.kind && each.slot == objection.slot) return each.words;
+  }
   for (const CheckWords& each : check_words) {
     if (each.kind == objection.kind) return each;
   }
