@@ -91,7 +91,7 @@ std::vector<Placed> UseChecks::spread_over(Day day) const {
 }
 
 quantity::ServiceHours UseChecks::counted(const Placed& placed) const {
-  const Use use = use_of(*placed.said, clocks_.on(placed.said->day));
+  const Use use = use_of(*placed.said, clocks_);
   return service(use, use.raw);
 }
 

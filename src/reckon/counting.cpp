@@ -54,14 +54,40 @@ bool RuleSet::holds_on(Day day) const {
                      [&](const Rule& rule) { return is_active(rule, day); });
 }
 
-Amount RuleSet::counted(const Use& use, const logbook::Counter& counter, const Spot& spot) const {
-  if (!holds_on(use.day()) || states_at(use, counter, spot)) return count_used(use, counter, spot);
+// As if all of the use had been on the day.
+Amount RuleSet::counted_on(Day day, const Use& use, const logbook::Counter& counter,
+                           const Spot& spot) const {
+  if (!holds_on(day)) return count_used(use, counter, spot);
   Amount sum;
   for (const Rule& rule : rules) {
-    if (!is_active(rule, use.day())) continue;
+    if (!is_active(rule, day)) continue;
     for (const logbook::Each& each : rule.rule->each) sum += weighted(each, use, spot);
   }
   return sum;
+}
+
+// The days of the use on which other rules begin to hold than on the day before, and its first.
+std::vector<Day> RuleSet::turns_within(const Use& use) const {
+  std::vector<Day> days{use.first_day()};
+  const auto add = [&](Day day) {
+    if (use.first_day() < day && day <= use.day()) days.push_back(day);
+  };
+  for (const Rule& rule : rules) {
+    add(rule.from);
+    if (rule.until) add(*rule.until);
+  }
+  return days;
+}
+
+Amount RuleSet::counted(const Use& use, const logbook::Counter& counter, const Spot& spot) const {
+  if (states_at(use, counter, spot)) return count_used(use, counter, spot);
+  Amount most;
+  for (const Day day : turns_within(use)) {
+    const Amount here = counted_on(day, use, counter, spot);
+    most.value = std::max(most.value, here.value);
+    most.sureness = quantity::worse(most.sureness, here.sureness);
+  }
+  return most;
 }
 
 CountingRules::CountingRules(const Standing& standing) {

@@ -23,8 +23,14 @@ struct RuleSet {
 
   bool holds_on(Day day) const;
   // What the entry counts by all rules that hold on its day; one stated outright is taken as
-  // stated. Rules without "instead of" add.
+  // stated. Rules without "instead of" add. Of several days in one entry, that day's rules count by
+  // which it counts most.
   Amount counted(const Use& use, const logbook::Counter& counter, const Spot& spot) const;
+
+ private:
+  Amount counted_on(Day day, const Use& use, const logbook::Counter& counter,
+                    const Spot& spot) const;
+  std::vector<Day> turns_within(const Use& use) const;
 };
 
 class CountingRules {

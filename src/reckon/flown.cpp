@@ -1,6 +1,7 @@
 #include "reckon/flown.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "quantity/expect.h"
 
@@ -125,6 +126,18 @@ Source Sources::on(quantity::Day day) const {
   return source;
 }
 
+std::vector<Source> Sources::within(quantity::Day first, quantity::Day last) const {
+  std::vector<Source> sources{on(first)};
+  for (const From& from : from_) {
+    if (first < from.day && from.day <= last) sources.push_back(from.source);
+  }
+  return sources;
+}
+
+quantity::Day Use::first_day() const {
+  return flew != nullptr && flew->since ? std::min(*flew->since, day()) : day();
+}
+
 std::int64_t Use::flights() const {
   if (flew == nullptr) return 0;
   std::int64_t stated = -1;
@@ -149,7 +162,9 @@ std::optional<logbook::Aircraft> aircraft_used(const logbook::Fact& fact) {
   return std::nullopt;
 }
 
-Use use_of(const logbook::Said& said, const Source& source) {
+namespace {
+
+Use use_by(const logbook::Said& said, const Source& source) {
   Use use;
   use.said = &said;
   use.source = source;
@@ -160,6 +175,17 @@ Use use_of(const logbook::Said& said, const Source& source) {
   EXPECT(use.flew || use.ran || use.tried || use.unaccounted);
   if (use.flew != nullptr) use.raw = hours_of_flight(use);
   if (use.unaccounted != nullptr) use.raw = by_source_meter(use, use.unaccounted->hours);
+  return use;
+}
+
+}  // namespace
+
+Use use_of(const logbook::Said& said, const Sources& sources) {
+  Use use = use_by(said, sources.on(said.day));
+  for (const Source& source : sources.within(use.first_day(), use.day())) {
+    Use other = use_by(said, source);
+    if (service(use, use.raw) < service(other, other.raw)) use = std::move(other);
+  }
   return use;
 }
 

@@ -23,6 +23,8 @@ class Sources {
   // In the order in which they were said within a day.
   void add(quantity::Day day, const logbook::CountsHours& counts);
   Source on(quantity::Day day) const;
+  // The sources that held on any day from one to another, each once at least.
+  std::vector<Source> within(quantity::Day first, quantity::Day last) const;
 
  private:
   struct From {
@@ -44,14 +46,16 @@ struct Use {
   const logbook::Unaccounted* unaccounted = nullptr;
 
   quantity::Day day() const { return said->day; }
-  std::int64_t flights() const;  // whole flights flown
+  quantity::Day first_day() const;  // of several days in one entry
+  std::int64_t flights() const;     // whole flights flown
   const std::vector<logbook::MeterRun>& meters() const;
 };
 
 // The aircraft that a fact uses; empty for all kinds that count nothing.
 std::optional<logbook::Aircraft> aircraft_used(const logbook::Fact& fact);
-// The fact must be one that counts.
-Use use_of(const logbook::Said& said, const Source& source);
+// The fact must be one that counts. Of several days in one entry that source counts, of those that
+// held in them, by which it has the most hours.
+Use use_of(const logbook::Said& said, const Sources& sources);
 
 const logbook::MeterRun* run_of(const Use& use, const logbook::MeterName& meter);
 

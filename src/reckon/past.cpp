@@ -41,7 +41,7 @@ struct Past::Reckoning {
     begun.insert(after, {said.day, quantity::service_hours(*forward->airframe)});
   }
   bool has_begun_by(quantity::Day day) const { return !begun.empty() && begun.front().day <= day; }
-  Use use(const logbook::Said& said) const { return use_of(said, sources.on(said.day)); }
+  Use use(const logbook::Said& said) const { return use_of(said, sources); }
   quantity::ServiceHours hours(const logbook::Said& said) const {
     const Use one = use(said);
     return service(one, one.raw);

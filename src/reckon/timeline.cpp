@@ -111,7 +111,7 @@ class Building {
           make_question("before it was brought forward", {fact.root}, {aircraft}));
       return;
     }
-    Use use = use_of(*fact.said, ledger.sources.on(fact.said->day));
+    Use use = use_of(*fact.said, ledger.sources);
     use.root = fact.root;
     use.written = fact.written;
     row(fact.said->day, aircraft).uses.push_back(std::move(use));

@@ -7,7 +7,9 @@
 
 using checking::CheckKind;
 using checking::Record;
+using logbook::CountedEvent;
 using logbook::CounterKind;
+using support::each;
 using support::fitted;
 using support::flew;
 using support::forward;
@@ -214,6 +216,52 @@ BOOST_AUTO_TEST_CASE(a_total_within_a_sheet_is_met) {
   const Sheet record("2003.0");
   BOOST_CHECK(reckon::check_record(record.entries(), record.today).empty());
   BOOST_TEST(Told(record, "2025-03-10").statement(record.removal) == "2003.0");
+}
+
+BOOST_AUTO_TEST_CASE(of_rules_that_change_within_a_sheet_the_harsher_counts) {
+  for (const auto& [first, second] : {std::pair{"1", "0.1"}, std::pair{"0.1", "1"}}) {
+    Record record;
+    record.begin("2000.0", "");
+    const logbook::Model model{{"TS-40"}};
+    record.say("2025-03-01", fitted(engine, {record.kit, "engine 1", ""}, {had_hours("0.0")}));
+    const auto old = record.say("2025-03-01", support::rule(model, CounterKind::cycles,
+                                                            {each(CountedEvent::start, first)}));
+    record.say("2025-03-08", days(record.kit, "8.0", "2025-03-03"));
+    auto rule = checking::said("2025-03-05", support::rule(model, CounterKind::cycles,
+                                                           {each(CountedEvent::start, second)}));
+    rule.instead_of = checking::name_of(old);
+    record.say(rule);
+    BOOST_TEST(Told(record, "2025-03-10").count(engine, CounterKind::cycles) == "8");
+    // After it, only the new one holds.
+    record.say("2025-03-09", flew(record.kit, "1.0", {starts(10)}));
+    BOOST_TEST(Told(record, "2025-03-10").count(engine, CounterKind::cycles) ==
+               (std::string(second) == "1" ? "18" : "9"));
+  }
+}
+
+BOOST_AUTO_TEST_CASE(a_rule_that_begins_within_a_sheet_leaves_the_days_before_it_open) {
+  Record record;
+  record.begin("2000.0", "");
+  record.say("2025-03-01", fitted(engine, {record.kit, "engine 1", ""}, {had_hours("0.0")}));
+  record.say("2025-03-08", days(record.kit, "8.0", "2025-03-03"));
+  record.say("2025-03-05", support::rule(logbook::Model{{"TS-40"}}, CounterKind::cycles,
+                                         {each(CountedEvent::start, "1")}));
+  BOOST_TEST(Told(record, "2025-03-10").count(engine, CounterKind::cycles) == "at least 8");
+}
+
+BOOST_AUTO_TEST_CASE(of_factors_that_change_within_a_sheet_the_larger_counts) {
+  for (const auto& [first, second] : {std::pair{"1", "0.9"}, std::pair{"0.9", "1"}}) {
+    Record record;
+    record.begin("2000.0", "");
+    record.say("2025-03-01", support::counts_from(record.kit, "collective", first));
+    record.say("2025-03-05", support::counts_from(record.kit, "collective", second));
+    record.say("2025-03-08", days(record.kit, "8.0", "2025-03-03"));
+    auto work = support::done("inspection", record.kit, "2008.0");
+    const auto entry = record.say("2025-03-09", work);
+    const Told told(record, "2025-03-10");
+    BOOST_TEST(told.hours(record.kit) == "2008.0");
+    BOOST_TEST(told.statement(entry) == "2008.0");
+  }
 }
 
 BOOST_AUTO_TEST_SUITE_END()
