@@ -70,6 +70,10 @@ void carry(Said& said, logbook::AcceptedDoubt doubt) {
     corrected->instead = logbook::InnerSaid(std::move(inner));
     return;
   }
+  const bool is_carried =
+      std::any_of(said.although.begin(), said.although.end(),
+                  [&](const logbook::AcceptedDoubt& other) { return other.doubt == doubt.doubt; });
+  if (is_carried) return;  // two doubts in one wording are accepted with one
   said.although.push_back(std::move(doubt));
   std::sort(said.although.begin(), said.although.end());
 }

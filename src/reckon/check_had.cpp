@@ -124,6 +124,8 @@ void check_had(const StatedAt& at, const Thing& thing, Objections& objections) {
               slot_of_had(fact)),
         stated.figure, airframe.value_or(*reckoned)));
     objections.back().names = {thing_text(thing)};
+    objections.back().clock = stated.clock;
+    if (stated.since == Basis::overhaul) objections.back().since = stated.since;
   }
 }
 

@@ -148,6 +148,7 @@ void check_count(WorkCheck& work, const Thing& thing, const logbook::Count& coun
   if (const auto reckoned = unmet(work.at, stated)) {
     work.objections.push_back(
         with_figures(doubt(CheckKind::stated_total_differs, "counts"), stated.figure, *reckoned));
+    work.objections.back().clock = stated.clock;
   }
 }
 

@@ -79,6 +79,8 @@ struct Objection {
   std::optional<Figure> stated;
   std::optional<Figure> reckoned;
   std::optional<Figure> difference;
+  std::optional<Clock> clock;           // that they are on, where it is not plain from the kind
+  std::optional<logbook::Basis> since;  // overhaul; else since new
   std::vector<logbook::EntryId> entries;
   std::vector<std::string> names;  // things, places, candidates (nearest tasks …)
   std::optional<Day> day;

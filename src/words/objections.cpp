@@ -5,6 +5,7 @@
 #include "quantity/expect.h"
 #include "words/figures.h"
 #include "words/grammar.h"
+#include "words/names.h"
 #include "words/words.h"
 
 namespace words {
@@ -168,20 +169,30 @@ const CheckWords& sentences_of(const Objection& objection) {
   return check_words.front();
 }
 
-// Which clock a count is on stands in the slot or in the sentence; a bare count says only itself.
-std::string figure_text(const std::optional<reckon::Figure>& figure, const Objection& objection,
-                        bool is_of_flights) {
-  if (!figure) return "another figure";
-  if (figure->unit() != reckon::Unit::count) return figure_exact(*figure, reckon::service_clock);
-  const bool is_one = figure->count() == quantity::whole_cycles(1);
-  const std::string number = quantity::say(figure->count());
+// Which clock a count is on stands in the objection, the slot or the sentence; a bare count says
+// only itself.
+std::string count_text(const reckon::Figure& figure, const Objection& objection,
+                       bool is_of_flights) {
+  const bool is_one = figure.count() == quantity::whole_cycles(1);
+  const std::string number = quantity::say(figure.count());
   if (objection.kind == CheckKind::landings_below_flights) {
     const std::string_view one = is_of_flights ? "flight" : "landing";
     return number + " " + std::string(one) + (is_one ? "" : "s");
   }
   if (objection.kind == CheckKind::lifts_without_flight)
     return number + (is_one ? " lift" : " lifts");
+  if (objection.clock) return number + " " + unit_text(*objection.clock, is_one);
   return objection.slot.empty() ? number : number + " (" + objection.slot + ")";
+}
+
+std::string figure_text(const std::optional<reckon::Figure>& figure, const Objection& objection,
+                        bool is_of_flights) {
+  if (!figure) return "another figure";
+  const std::string text =
+      figure->unit() == reckon::Unit::count
+          ? count_text(*figure, objection, is_of_flights)
+          : figure_exact(*figure, objection.clock.value_or(reckon::service_clock));
+  return objection.since ? text + " " + std::string(basis_text(*objection.since)) : text;
 }
 
 std::string name_at(const Objection& objection, std::size_t place) {

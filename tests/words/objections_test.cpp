@@ -63,6 +63,25 @@ BOOST_AUTO_TEST_CASE(counts_are_said_with_what_they_count) {
   BOOST_TEST(words::doubt_text(few) == "1 landing are fewer than 3 flights");
 }
 
+BOOST_AUTO_TEST_CASE(a_doubt_names_the_clock_and_what_it_counts_since) {
+  Objection had = full(CheckKind::had_differs);
+  had.stated = tenths(33623);
+  had.reckoned = tenths(33000);
+  BOOST_TEST(words::doubt_text(had) == "it is said to have 3362.3 h and the record gives 3300.0 h");
+  had.since = logbook::Basis::overhaul;
+  BOOST_TEST(words::doubt_text(had) ==
+             "it is said to have 3362.3 h since overhaul and the record gives 3300.0 h since "
+             "overhaul");
+  had.since.reset();
+  had.stated = whole(1);
+  had.reckoned = whole(3);
+  had.clock = logbook::Counter{logbook::CounterKind::starts, ""};
+  BOOST_TEST(words::doubt_text(had) == "it is said to have 1 start and the record gives 3 starts");
+  had.clock = logbook::Counter{logbook::CounterKind::landings, ""};
+  BOOST_TEST(words::doubt_text(had) ==
+             "it is said to have 1 landing and the record gives 3 landings");
+}
+
 BOOST_AUTO_TEST_CASE(an_unknown_task_offers_the_nearest) {
   Objection unknown = full(CheckKind::no_such_task);
   unknown.names = {"anual", "annual inspection", "100-hour inspection"};
