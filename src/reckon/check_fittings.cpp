@@ -36,6 +36,10 @@ struct BelievedIn {
   }
 };
 
+std::string where_text(const Thing& host, const logbook::PlaceName& place) {
+  return place.text + " of " + thing_text(host);
+}
+
 }  // namespace
 
 std::optional<FittingChecks::Move> FittingChecks::move_in(const Placed& placed) {
@@ -160,11 +164,11 @@ void FittingChecks::check_removed(const Move& move, Objections& objections) cons
   const bool is_there =
       fitting != nullptr && fitting->host == move.host && fitting->place == move.place;
   if (is_there) return;
-  objections.push_back(refusal(CheckKind::not_fitted_there, "place"));
-  objections.back().names = {thing_text(move.thing)};
+  objections.push_back(
+      refusal(CheckKind::not_fitted_there, fitting != nullptr ? "place" : "thing"));
+  objections.back().names = {thing_text(move.thing), where_text(move.host, move.place)};
   if (fitting == nullptr) return;
-  objections.back().names.push_back(thing_text(fitting->host));
-  objections.back().names.push_back(fitting->place.text);
+  objections.back().names.push_back(where_text(fitting->host, fitting->place));
   objections.back().entries = {fitting->fact.id};
 }
 
@@ -177,7 +181,7 @@ void FittingChecks::check_serial(const Placed& placed, Objections& objections) c
   if (engine == nullptr || engine->serial == *believed->serial) return;
   objections.push_back(doubt(CheckKind::not_fitted_there, "serial"));
   objections.back().names = {believed->serial->text, thing_text(there->thing),
-                             believed->place.text};
+                             where_text(believed->aircraft, believed->place)};
   objections.back().entries = {there->fact.id};
 }
 

@@ -31,6 +31,8 @@ enum class CheckKind {
   task_defined_twice,
   serial_elsewhere,
   place_taken,
+  // names: the thing; the place that is meant; where it is, if it is anywhere (slot "thing": off).
+  // slot "serial": the serial, what is there, and the place.
   not_fitted_there,
   serial_look_alike,
   fitted_before_made,

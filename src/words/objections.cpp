@@ -54,8 +54,8 @@ constexpr std::array check_words = {
                "Say its removal there first."},
     CheckWords{CheckKind::place_taken, "{name} is in that place of {other} already",
                "Say its removal first."},
-    CheckWords{CheckKind::not_fitted_there, "{name} is not fitted to {other}",
-               "Check the serial and the place."},
+    CheckWords{CheckKind::not_fitted_there, "{name} is in {third}, and not in {other}",
+               "Name the place where it is, or check the serial."},
     CheckWords{CheckKind::serial_look_alike, "{name} looks like {other}, which is on record",
                "Read the plate again and write the serial as it stands there."},
     CheckWords{CheckKind::fitted_before_made, "{name} was made or released only on {day}",
@@ -156,6 +156,12 @@ constexpr std::array slot_words = {
         {CheckKind::moved_within_a_use, "{name} was fitted or removed within these days in {entry}",
          "Say the flights before and after it apart, or state the airframe's total in "
          "{entry}."}},
+    SlotWords{"thing",
+              {CheckKind::not_fitted_there, "{name} is off, and so not in {other}",
+               "Say its fitting first, or check the serial and the day."}},
+    SlotWords{"serial",
+              {CheckKind::not_fitted_there, "{other} is in {third}, and not {name}",
+               "Check the serial and the place, or say first what was fitted."}},
 };
 
 const CheckWords& sentences_of(const Objection& objection) {
@@ -225,6 +231,7 @@ std::string gap(const Objection& objection, std::string_view name) {
   if (name == "later") return entry_at(objection, objection.entries.size() > 1 ? 1 : 0);
   if (name == "name") return name_at(objection, 0);
   if (name == "other") return name_at(objection, 1);
+  if (name == "third") return name_at(objection, 2);
   if (name == "nearest") return nearest_text(objection);
   if (name == "day") return objection.day ? quantity::say(*objection.day) : "this day";
   EXPECT(!"a gap has a known name");

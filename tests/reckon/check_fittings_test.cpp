@@ -60,7 +60,9 @@ BOOST_AUTO_TEST_CASE(what_is_not_there_is_not_removed) {
   record.say("2025-02-01", fitted(record.blade, {record.kit, record.place, ""}));
   const auto elsewhere = removed(record.blade, {record.mob, record.place, ""});
   CHECK_KINDS(record.kinds("2025-02-20", elsewhere), CheckKind::not_fitted_there);
-  BOOST_CHECK_EQUAL(record.only("2025-02-20", elsewhere).names.at(1), "aircraft ZZ-KIT");
+  const auto names = record.only("2025-02-20", elsewhere).names;
+  BOOST_CHECK_EQUAL(names.at(1), "main rotor blade 1 of aircraft ZZ-MOB");
+  BOOST_CHECK_EQUAL(names.at(2), "main rotor blade 1 of aircraft ZZ-KIT");
   CHECK_KINDS(record.kinds("2025-01-31", removed(record.blade, {record.kit, record.place, ""})),
               CheckKind::not_fitted_there);
   CHECK_KINDS(record.kinds("2025-02-20", removed(record.blade, {record.kit, record.place, ""})));

@@ -63,6 +63,26 @@ BOOST_AUTO_TEST_CASE(counts_are_said_with_what_they_count) {
   BOOST_TEST(words::doubt_text(few) == "1 landing are fewer than 3 flights");
 }
 
+BOOST_AUTO_TEST_CASE(a_removal_says_where_the_thing_is) {
+  Objection moved = full(CheckKind::not_fitted_there);
+  moved.names = {"part PN-4 B-1", "hub 2 of aircraft ZZ-KIT", "hub of aircraft ZZ-KIT"};
+  moved.slot = "place";
+  BOOST_TEST(words::doubt_text(moved) ==
+             "part PN-4 B-1 is in hub of aircraft ZZ-KIT, and not in hub 2 of aircraft ZZ-KIT");
+  moved.slot = "thing";
+  moved.names.pop_back();
+  BOOST_TEST(words::doubt_text(moved) ==
+             "part PN-4 B-1 is off, and so not in hub 2 of aircraft ZZ-KIT");
+}
+
+BOOST_AUTO_TEST_CASE(an_engine_in_a_place_is_named_as_what_is_there) {
+  Objection believed = full(CheckKind::not_fitted_there);
+  believed.slot = "serial";
+  believed.names = {"E-1002", "engine TS-40 E-1001", "engine 1 of aircraft ZZ-KIT"};
+  BOOST_TEST(words::doubt_text(believed) ==
+             "engine TS-40 E-1001 is in engine 1 of aircraft ZZ-KIT, and not E-1002");
+}
+
 BOOST_AUTO_TEST_CASE(a_doubt_names_the_clock_and_what_it_counts_since) {
   Objection had = full(CheckKind::had_differs);
   had.stated = tenths(33623);
