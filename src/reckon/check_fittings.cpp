@@ -72,6 +72,13 @@ const FittingChecks::Move* FittingChecks::last_before(const Moves& moves, const 
   return last;
 }
 
+// Whether the thing of a move is moved again before another one.
+bool FittingChecks::is_moved_between(const Move& move, const Move& other) const {
+  const auto found = by_thing_.find(move.thing);
+  const Move* next = found == by_thing_.end() ? nullptr : next_after(found->second, move.fact);
+  return next != nullptr && next->fact < other.fact;
+}
+
 // Where the thing is just before the fact; null: it is off.
 const FittingChecks::Move* FittingChecks::fitting_of(const Thing& thing, const Placed& at) const {
   const auto found = by_thing_.find(thing);
@@ -90,7 +97,13 @@ const FittingChecks::Move* FittingChecks::occupant_of(const Where& where, const 
   return newest != nullptr && is_same(newest->fact, last->fact) ? last : nullptr;
 }
 
-void FittingChecks::check(const Placed& placed, Objections& objections) const {
+const FittingChecks::Move* FittingChecks::next_after(const Moves& moves, const Placed& placed) {
+  const auto next = std::find_if(moves.begin(), moves.end(),
+                                 [&](const Move& move) { return placed < move.fact; });
+  return next == moves.end() ? nullptr : &*next;
+}
+
+void FittingChecks::check(const Placed& placed, Against against, Objections& objections) const {
   check_serial(placed, objections);
   const std::optional<Move> move = move_in(placed);
   if (!move) return;
@@ -99,6 +112,9 @@ void FittingChecks::check(const Placed& placed, Objections& objections) const {
   } else {
     check_removed(*move, objections);
   }
+  if (against == Against::earlier) return;  // told at the later one
+  check_next_of_thing(*move, objections);
+  check_next_in_place(*move, objections);
 }
 
 // Whether the host is the thing itself, or inside it.
@@ -170,6 +186,38 @@ void FittingChecks::check_removed(const Move& move, Objections& objections) cons
   if (fitting == nullptr) return;
   objections.back().names.push_back(where_text(fitting->host, fitting->place));
   objections.back().entries = {fitting->fact.id};
+}
+
+namespace {
+
+Objection moved_later(const FittingChecks::Move& next, std::string slot) {
+  Objection objection = doubt(CheckKind::moved_later, std::move(slot));
+  objection.names = {thing_text(next.thing), where_text(next.host, next.place)};
+  objection.entries = {next.fact.id};
+  objection.day = next.fact.said->day;
+  return objection;
+}
+
+}  // namespace
+
+// What is entered late may leave the next move of the thing without what it rested on.
+void FittingChecks::check_next_of_thing(const Move& move, Objections& objections) const {
+  const auto found = by_thing_.find(move.thing);
+  const Move* next = found == by_thing_.end() ? nullptr : next_after(found->second, move.fact);
+  if (next == nullptr) return;
+  const bool is_there = next->host == move.host && next->place == move.place;
+  const bool follows = move.is_fitting ? !next->is_fitting && is_there : next->is_fitting;
+  if (follows) return;
+  objections.push_back(moved_later(*next, next->is_fitting ? "thing" : "removed"));
+}
+
+void FittingChecks::check_next_in_place(const Move& move, Objections& objections) const {
+  if (!move.is_fitting) return;
+  const auto found = by_place_.find({move.host, move.place});
+  const Move* next = found == by_place_.end() ? nullptr : next_after(found->second, move.fact);
+  const bool is_taken = next != nullptr && next->is_fitting && next->thing != move.thing;
+  if (!is_taken || is_moved_between(move, *next)) return;
+  objections.push_back(moved_later(*next, "place"));
 }
 
 void FittingChecks::check_serial(const Placed& placed, Objections& objections) const {

@@ -14,7 +14,7 @@ namespace reckon {
 class FittingChecks {
  public:
   void add(const Placed& placed);
-  void check(const Placed& placed, Objections& objections) const;
+  void check(const Placed& placed, Against against, Objections& objections) const;
 
   // One fitting or removal.
   struct Move {
@@ -35,12 +35,16 @@ class FittingChecks {
   using Where = std::pair<logbook::Thing, logbook::PlaceName>;
 
   static const Move* last_before(const Moves& moves, const Placed& placed);
+  static const Move* next_after(const Moves& moves, const Placed& placed);
   const Move* fitting_of(const logbook::Thing& thing, const Placed& at) const;
   const Move* occupant_of(const Where& where, const Placed& at) const;
+  bool is_moved_between(const Move& move, const Move& other) const;
   bool is_inside(const logbook::Thing& host, const Move& move) const;
 
   void check_fitted(const Move& move, Objections& objections) const;
   void check_removed(const Move& move, Objections& objections) const;
+  void check_next_of_thing(const Move& move, Objections& objections) const;
+  void check_next_in_place(const Move& move, Objections& objections) const;
   void check_serial(const Placed& placed, Objections& objections) const;
 
   std::map<logbook::Thing, Moves> by_thing_;

@@ -33,7 +33,7 @@ const UseChecks* CheckIndex::uses_of(const logbook::Aircraft& aircraft) const {
 void CheckIndex::check(const Placed& placed, Against against, Objections& objections) const {
   names_.check(placed, against, objections);
   tasks_.check(placed, names_, objections);
-  fittings_.check(placed, objections);
+  fittings_.check(placed, against, objections);
   check_move(placed, objections);
   const auto aircraft = aircraft_flown(placed.said->fact);
   if (!aircraft) return;

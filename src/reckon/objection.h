@@ -34,6 +34,9 @@ enum class CheckKind {
   // names: the thing; the place that is meant; where it is, if it is anywhere (slot "thing": off).
   // slot "serial": the serial, what is there, and the place.
   not_fitted_there,
+  // A move on record that no longer fits what it follows. names: what it moves, and where. slot
+  // "removed": it is a removal; "place": it fills the place that is taken now.
+  moved_later,
   serial_look_alike,
   fitted_before_made,
   engine_older_than_airframe,

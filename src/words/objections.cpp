@@ -56,6 +56,9 @@ constexpr std::array check_words = {
                "Say its removal first."},
     CheckWords{CheckKind::not_fitted_there, "{name} is in {third}, and not in {other}",
                "Name the place where it is, or check the serial."},
+    CheckWords{CheckKind::moved_later,
+               "{name} is fitted to {other} in {entry} on {day}, and not removed before",
+               "Say what was done in between, or correct {entry}."},
     CheckWords{CheckKind::serial_look_alike, "{name} looks like {other}, which is on record",
                "Read the plate again and write the serial as it stands there."},
     CheckWords{CheckKind::fitted_before_made, "{name} was made or released only on {day}",
@@ -162,6 +165,13 @@ constexpr std::array slot_words = {
     SlotWords{"serial",
               {CheckKind::not_fitted_there, "{other} is in {third}, and not {name}",
                "Check the serial and the place, or say first what was fitted."}},
+    SlotWords{"removed",
+              {CheckKind::moved_later, "{name} is removed from {other} in {entry} on {day}",
+               "Say what was done in between, or correct {entry}."}},
+    SlotWords{"place",
+              {CheckKind::moved_later,
+               "{name} is fitted to {other} in {entry} on {day}, and it is not empty",
+               "Say what was done in between, or correct {entry}."}},
 };
 
 const CheckWords& sentences_of(const Objection& objection) {
