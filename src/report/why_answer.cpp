@@ -43,8 +43,10 @@ std::vector<Line> lines_by_use(const Item& item, const Side& side) {
 
 // Where a due point is stated, or counts from another than the place of the work.
 std::vector<Line> lines_by_due_point(const Side& side) {
+  Figure now = *side.due_at - *side.left;
+  if (side.left_is_at_most) now = now.as_sure_as(reckon::Sureness::at_least);
   return {{*side.due_at, false, "due point on record, on its own clock"},
-          {*side.due_at - *side.left, true, "its total now"}};
+          {now, true, "its total now"}};
 }
 
 bool adds_up(const std::vector<Line>& lines, const Side& side) {
@@ -67,7 +69,8 @@ std::vector<Line> lines_of(const Item& item, const Side& side) {
 Cell amount_cell(const Line& line, const Side& side) {
   const std::string shown = words::figure_exact(line.figure, side.clock);
   if (line.figure.is_unknown()) return words_cell("? " + shown);
-  return words_cell(line.subtract ? "-" + shown : shown);
+  return words_cell((line.subtract ? "-" : "") + shown +
+                    std::string(words::sureness_text(line.figure)));
 }
 
 std::string result_words(const std::vector<Line>& lines, const Side& side) {
@@ -79,7 +82,8 @@ std::string result_words(const std::vector<Line>& lines, const Side& side) {
 Cell result_cell(const Side& side) {
   if (!side.left) return words_cell("= not known");
   Cell cell = left_cell(side);
-  cell.shown = "= " + words::figure_exact(*side.left, side.clock);
+  const std::string shown = words::figure_exact(*side.left, side.clock);
+  cell.shown = (side.left_is_at_most ? "= at most " : "= ") + shown;
   return cell;
 }
 

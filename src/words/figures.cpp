@@ -71,6 +71,19 @@ std::string figure_exact(const Figure& figure, const Clock& clock) {
   return plain(figure, clock, Toward::up);
 }
 
+std::string_view sureness_text(const Figure& figure) {
+  switch (figure.sureness()) {
+    case Sureness::at_least:
+      return " at least";
+    case Sureness::by_default:
+      return " by default";
+    case Sureness::exact:
+    case Sureness::unknown:
+      break;
+  }
+  return "";
+}
+
 std::string figure_used(const Figure& figure, const Clock& clock) {
   const std::string shown = plain(figure, clock, Toward::up);
   switch (figure.sureness()) {

@@ -16,6 +16,8 @@ enum class Toward { up, down };
 std::string hours_exact(quantity::ServiceHours hours, Toward toward);
 // The same for any figure: "1.7 h", "3 landings", "12 days".
 std::string figure_exact(const reckon::Figure& figure, const reckon::Clock& clock);
+// How surely a term of a sum is known, behind its figure: "", " at least", " by default".
+std::string_view sureness_text(const reckon::Figure& figure);
 
 // "h", "h on the collective meter", "landing" or "landings".
 std::string unit_text(const reckon::Clock& clock, bool one);

@@ -65,6 +65,19 @@ BOOST_AUTO_TEST_CASE(a_sum_that_does_not_add_up_is_told_by_its_due_point) {
   BOOST_TEST(!says(answer, "-5550.0 h"));
 }
 
+BOOST_AUTO_TEST_CASE(a_sum_says_how_surely_its_terms_and_its_end_are_known) {
+  Item item = disc();
+  Side& side = item.sides[0];
+  side.left_is_at_most = true;
+  side.used.because[0].figure = tenths(55500).as_sure_as(reckon::Sureness::at_least);
+  side.used.because[1].figure = tenths(3100).as_sure_as(reckon::Sureness::by_default);
+  const auto answer = answer_for({item});
+  BOOST_TEST(says(answer, "-5550.0 h at least"));
+  BOOST_TEST(says(answer, "-310.0 h by default"));
+  BOOST_TEST(says(answer, "= at most 140.0 h"));
+  BOOST_TEST(!says(answer, "= 140.0 h"));
+}
+
 BOOST_AUTO_TEST_CASE(a_calendar_is_a_sentence_with_its_last_legal_day) {
   const auto answer = answer_for({annual(day(2026, 6, 30), State::ok)});
   BOOST_TEST(says(answer,
