@@ -56,6 +56,16 @@ Figure found_at_mark(const StatedAt& at, const Stated& stated, const Mark& mark)
                                            {stated.thing, stated.clock, mark, stated.since});
 }
 
+// A total that agreed when it was written and was moved with everybody's knowledge.
+bool is_moved(const StatedAt& at, const Stated& stated) {
+  if (is_new(at.placed)) return false;
+  const auto& statements = at.histories.statements();
+  return std::any_of(statements.begin(), statements.end(), [&](const Statement& one) {
+    return one.is_settled && one.entry == at.placed.id && one.thing == stated.thing &&
+           one.clock == stated.clock && one.stated.raw() == stated.figure.raw();
+  });
+}
+
 }  // namespace
 
 bool may_begin(const logbook::Fact& fact) {
@@ -71,7 +81,7 @@ std::optional<Figure> unmet(const StatedAt& at, const Stated& stated) {
     if (last->is_unknown() || is_before_the_record(at, stated, mark)) return std::nullopt;
     if (is_met_by(stated, *last)) return std::nullopt;
   }
-  if (is_met_within_a_use(at, stated, *last)) return std::nullopt;
+  if (is_met_within_a_use(at, stated, *last) || is_moved(at, stated)) return std::nullopt;
   return last;
 }
 

@@ -268,6 +268,31 @@ std::optional<DayThen> Past::day_then(const logbook::Aircraft& aircraft, quantit
   return result;
 }
 
+quantity::ServiceHours Past::accepted_since(const logbook::Aircraft& aircraft, quantity::Day day,
+                                            const logbook::EntryId& written) const {
+  quantity::ServiceHours accepted;
+  const auto found = airframes_.find(aircraft);
+  if (found == airframes_.end()) return accepted;
+  const Seen seen = standing_.knowledge.seen_by(written);
+  const Reckoning& now = found->second->now;
+  const auto hours_in = [&](const logbook::Said* said) {
+    const bool counts = said != nullptr && said->day < day && is_about(*said, aircraft) &&
+                        aircraft_used(said->fact);
+    return counts ? now.hours(*said) : quantity::ServiceHours{};
+  };
+  for (const Airframe::Dated& dated : found->second->chains) {
+    if (!(dated.first < day)) break;
+    if (is_wholly_seen(*dated.chain, seen)) continue;
+    const logbook::Said* said = value_of(*dated.chain, standing_.knowledge, nullptr).said;
+    const logbook::Said* then = value_of(*dated.chain, standing_.knowledge, &seen).said;
+    const quantity::ServiceHours added = hours_in(said) - hours_in(then);
+    const bool is_accepted =
+        added < quantity::ServiceHours{} || (said != nullptr && !said->although.empty());
+    if (is_accepted) accepted += added;
+  }
+  return accepted;
+}
+
 std::optional<logbook::EntryId> Past::newest_unseen(const logbook::Aircraft& aircraft,
                                                     quantity::Day day,
                                                     const logbook::EntryId& written) const {

@@ -29,6 +29,11 @@ class Past {
                                   const logbook::EntryId& written,
                                   const std::optional<MeterStep>& step) const;
 
+  // What was added to the days before since `written`, and accepted: with a doubt that was
+  // answered, or by a correction that takes hours away.
+  quantity::ServiceHours accepted_since(const logbook::Aircraft& aircraft, quantity::Day day,
+                                        const logbook::EntryId& written) const;
+
   // The newest entry about the aircraft's use up to the day that the writer of `written` could not
   // see.
   std::optional<logbook::EntryId> newest_unseen(const logbook::Aircraft& aircraft,

@@ -163,12 +163,23 @@ class Listing {
     return meets(statement.stated, unmoved);
   }
 
+  // What was accepted since then is just what moved the airframe.
+  bool is_settled(const WorkEvent& event) const {
+    if (!event.total_then) return false;
+    const Figure airframe =
+        from_.totals.since_new(*event.aircraft, service_clock, event.mark).figure;
+    const quantity::ServiceHours accepted =
+        from_.past.accepted_since(*event.aircraft, event.fact->said->day, event.fact->chain.back());
+    return airframe.hours() - *event.total_then == accepted;
+  }
+
   void note_what_moved(const WorkEvent& event, Statement& statement) const {
     const bool has_moved = event.aircraft && statement.agreed_when_written &&
                            !meets(statement.stated, statement.reckoned);
     if (!has_moved) return;
     statement.moved_by =
         from_.past.newest_unseen(*event.aircraft, event.fact->said->day, event.fact->chain.back());
+    statement.is_settled = is_settled(event);
   }
 
   const StatementSources& from_;

@@ -55,6 +55,7 @@ struct Statement {
   Figure reckoned;  // empty history before the brought-forward day: equals stated
   bool agreed_when_written = true;
   std::optional<logbook::EntryId> moved_by;  // the entry that moved it since
+  bool is_settled = false;                   // all that moved it was accepted when it was entered
 };
 
 }  // namespace reckon

@@ -201,6 +201,40 @@ document::Json stays_json(const std::vector<reckon::Stay>& stays) {
   return array;
 }
 
+document::Json moved_json(const std::vector<reckon::Statement>& moved) {
+  document::Json array = document::Json::array();
+  for (const reckon::Statement& one : moved) {
+    document::Json object = document::Json::object();
+    object.set("entry", words::entry_name(one.entry)).set("thing", words::thing_name(one.thing));
+    object.set("written", figure_json(one.stated, Toward::up));
+    object.set("now", figure_json(one.reckoned, Toward::up));
+    object.set("since",
+               one.moved_by ? document::Json(words::entry_name(*one.moved_by)) : document::Json());
+    array.add(std::move(object));
+  }
+  return array;
+}
+
+void add_moved(const std::vector<reckon::Statement>& moved, document::Document& page) {
+  if (!moved.empty()) page.blocks.emplace_back(document::Heading{"Totals that have moved since"});
+  for (const reckon::Statement& one : moved) {
+    page.blocks.emplace_back(document::Paragraph{words::capital(words::moved_text(one))});
+  }
+}
+
+// Those that agreed with the book when they were written.
+std::vector<reckon::Statement> moved_of(const reckon::Histories& histories,
+                                        const std::vector<const Entry*>& entries) {
+  std::vector<reckon::Statement> moved;
+  for (const reckon::Statement& one : histories.statements()) {
+    const bool has_moved = one.agreed_when_written && one.stated.raw() != one.reckoned.raw();
+    const bool is_here = std::any_of(entries.begin(), entries.end(),
+                                     [&](const Entry* entry) { return entry->id == one.entry; });
+    if (has_moved && one.moved_by && is_here) moved.push_back(one);
+  }
+  return moved;
+}
+
 }  // namespace
 
 Answer history_page(const HistoryPage& about, const reckon::Standing& standing,
@@ -218,16 +252,18 @@ Answer history_page(const HistoryPage& about, const reckon::Standing& standing,
   for (const reckon::Stay& stay : about.stays) {
     page.blocks.emplace_back(document::Paragraph{words::stay_text(stay)});
   }
+  add_moved(about.moved, page);
   add_foot(page, sheet);
   answer.json = json_head(sheet);
   answer.json.set("about", about.title_of).set("entries", entries_json(chapters, standing));
+  answer.json.set("moved", moved_json(about.moved));
   answer.json.set("stays", stays_json(about.stays)).set("totals", totals_json(about.totals));
   return answer;
 }
 
 Answer history_list(const reckon::Histories& histories, const reckon::Standing& standing,
                     const HistoryOf& of, const Sheet& sheet) {
-  HistoryPage about{of.title_of, of.entries, {}, {}};
+  HistoryPage about{of.title_of, of.entries, {}, {}, moved_of(histories, of.entries)};
   for (const logbook::Thing& thing : histories.things()) {
     if (words::thing_name(thing) != of.title_of) continue;
     about.stays = histories.stays(thing);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "reckon/standing.h"
+#include "reckon/stay.h"
 #include "report/sheet.h"
 #include "report/totals.h"
 
@@ -15,6 +16,8 @@ struct HistoryPage {
   std::vector<const logbook::Entry*> entries;
   std::vector<reckon::Stay> stays;
   std::vector<ThingTotal> totals;
+  // Totals that its entries state, and that are others now.
+  std::vector<reckon::Statement> moved = {};
 };
 Answer history_page(const HistoryPage& about, const reckon::Standing& standing, const Sheet& sheet);
 

@@ -1,5 +1,6 @@
 #include "words/chapters.h"
 
+#include "words/figures.h"
 #include "words/grammar.h"
 #include "words/names.h"
 #include "words/words.h"
@@ -46,6 +47,15 @@ std::string chapter_text(const logbook::Entry& entry) {
     return fill("struck on {} because {}{}.", {day, in_quotes(struck->because), by_text(said)});
   }
   return entry.sentence;
+}
+
+std::string moved_text(const reckon::Statement& statement) {
+  const std::string since =
+      statement.moved_by ? fill(" since {}", {entry_name(*statement.moved_by)}) : std::string();
+  return fill("{} in {}: written {}, now {}{}.",
+              {thing_name(statement.thing), entry_name(statement.entry),
+               figure_exact(statement.stated, statement.clock),
+               figure_exact(statement.reckoned, statement.clock), since});
 }
 
 std::string stay_text(const reckon::Stay& stay) {

@@ -18,5 +18,7 @@ std::string_view standing_word(Standing standing);
 std::string chapter_text(const logbook::Entry& entry);
 // "engine 1 of aircraft ZZ-KIT from 2 May 2024 (K7QXM-88) to 4 March 2026 (K7QXM-120)".
 std::string stay_text(const reckon::Stay& stay);
+// "aircraft ZZ-KIT in K7QXM-88: written 4300.0 h, now 4300.5 h since K7QXM-530."
+std::string moved_text(const reckon::Statement& statement);
 
 }  // namespace words

@@ -95,6 +95,27 @@ BOOST_AUTO_TEST_CASE(a_stated_total_that_a_late_flight_moved_is_found) {
   BOOST_CHECK(found_only(record, {{signed_entry, CheckKind::stated_total_differs}}));
 }
 
+// Design 4: it agreed, and moves; what was answered once is not asked for ever.
+BOOST_AUTO_TEST_CASE(a_stated_total_that_an_accepted_late_flight_moved_is_right) {
+  Record record;
+  record.begin("4400.0", "");
+  const auto blade = support::part("PN-4411", "B-88");
+  record.say("2025-03-01", fitted(blade, {record.kit, "blade 1", "4400.0"}, {had_hours("0.0")}));
+  record.say("2025-03-02", flew(record.kit, "10.0"));
+  auto off = support::removed(blade, {record.kit, "blade 1", "4410.0"});
+  off.with = {had_hours("10.0")};
+  const auto removal = record.say("2025-03-05", off);
+  auto late = said("2025-03-04", flew(record.kit, "1.3"));
+  late.although = {{"with this the 4410.0 h become 4411.3 h", "late paper"}};
+  record.say(late);
+  BOOST_CHECK(found_only(record, {}));
+  // Another one that nobody was asked about, as from another base.
+  Record more = record;
+  more.say("2025-03-03", flew(record.kit, "0.2"));
+  BOOST_CHECK(found_only(
+      more, {{removal, CheckKind::stated_total_differs}, {removal, CheckKind::had_differs}}));
+}
+
 BOOST_AUTO_TEST_CASE(an_entry_dated_ahead_and_a_look_alike_are_found) {
   Record record;
   record.begin("4400.0", "");

@@ -110,4 +110,17 @@ BOOST_AUTO_TEST_CASE(stays_are_told_with_their_entries) {
   BOOST_TEST(says(answer, "No entry is about part PN-4411 B-88."));
 }
 
+BOOST_AUTO_TEST_CASE(a_total_that_has_moved_is_told_with_what_moved_it) {
+  reckon::Statement moved;
+  moved.entry = entry(88);
+  moved.thing = kit;
+  moved.stated = tenths(43000);
+  moved.reckoned = tenths(43005);
+  moved.moved_by = entry(530);
+  const auto answer = report::history_page({"aircraft ZZ-KIT", {}, {}, {}, {moved}}, {}, sheet());
+  BOOST_TEST(
+      says(answer, "Aircraft ZZ-KIT in K7QXM-88: written 4300.0 h, now 4300.5 h since K7QXM-530."));
+  BOOST_TEST(json_says(answer, "\"since\":\"K7QXM-530\""));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
