@@ -9,7 +9,7 @@ namespace reckon {
 namespace {
 
 // Things stand inside one another at most so deep; a circle in the record ends here.
-constexpr int deepest = 32;
+constexpr int most_hosts = 32;
 constexpr Day earliest_day = Day::of(-1'000'000);
 
 // A host, at any depth, and until when; no end: still.
@@ -38,7 +38,7 @@ struct HostSearch {
 
 void add_hosts(const HostSearch& search, const logbook::Thing& thing, const DaysInside& span,
                int depth) {
-  if (depth == deepest) return;
+  if (depth == most_hosts) return;
   for (const Stay& stay : search.histories.stays(thing)) {
     const auto both = overlap(span, stay);
     if (!both) continue;
