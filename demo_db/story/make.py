@@ -16,7 +16,7 @@ sys.dont_write_bytecode = True
 from crafts import Fleet  # noqa: E402
 from days import Life  # noqa: E402
 from paper import Paper  # noqa: E402
-from rules import begin_rules  # noqa: E402
+from rules import begin_rules, share_lives  # noqa: E402
 from things import (  # noqa: E402
     begin_fen, begin_low, begin_people, begin_tur, begin_two, sign_on_paper,
 )
@@ -43,6 +43,7 @@ def written():
     begin_upkeep(paper, fleet, upkeep)
     Life(paper, fleet, upkeep, (Works(paper, fleet), WorksOfTwins(paper, fleet))).live()
     sign_on_paper(paper)
+    share_lives(paper)
     return paper
 
 

@@ -91,6 +91,22 @@ def chart_rows(model, name, source):
                    f'allows {points}, source "{source}"')
 
 
+# Said last, so that the entries before them keep their numbers.
+SHARED = (
+    "part number W3 retires when full cycles / 20000 + abbreviated cycles / 9000 reach 1, "
+    'class life, source "TP-9 manual 5-20"',
+    'part number PN-4411 shares lives, shorter limit stays, source "Larkwing 5 limitations"',
+    'part number DM-8 shares lives by fractions, source "Stiltwing 2 limitations"',
+)
+
+
+def share_lives(paper):
+    paper.note()
+    paper.note("Lives that several counters or models use up together")
+    for sentence in SHARED:
+        paper.say(f"{BEGIN} {sentence}")
+
+
 def begin_rules(paper):
     paper.note()
     paper.note("What the approved data ask for (all of it invented)")

@@ -49,15 +49,17 @@ struct Struck {
   bool operator==(const Struck&) const = default;
 };
 
-using AnyFact = std::variant<RecordBegins, CountsWork, BaseJoins,                        //
-                             PersonHolds, PersonEnds, KeyEnds,                           //
-                             AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,      //
-                             CountsHours, MeterChanged, MeterLost,                       //
-                             CountingRule, Limit, OnCondition, Task, TaskEnds, NextDue,  //
-                             TemperatureLimit, ChartRow, StartLimit, StartCheck,         //
-                             ExceedanceLimit, TrendSettings, Plan, Reviewed,             //
-                             Flew, Ran, Tried, Unaccounted,                              //
-                             Started, Reading, Exceeded, LookedInto, EngineEvent,        //
+using AnyFact = std::variant<RecordBegins, CountsWork, BaseJoins,                    //
+                             PersonHolds, PersonEnds, KeyEnds,                       //
+                             AircraftIs, EngineIs, PartIs, HasPlace, BringsForward,  //
+                             CountsHours, MeterChanged, MeterLost,                   //
+                             CountingRule, Limit, MixedLimit, OnCondition,           //
+                             SharesByFractions, ShorterLimitStays,                   //
+                             Task, TaskEnds, NextDue,                                //
+                             TemperatureLimit, ChartRow, StartLimit, StartCheck,     //
+                             ExceedanceLimit, TrendSettings, Plan, Reviewed,         //
+                             Flew, Ran, Tried, Unaccounted,                          //
+                             Started, Reading, Exceeded, LookedInto, EngineEvent,    //
                              Done, Fitted, Removed, Overhauled, Signed, Corrected, Struck>;
 
 // One fact. What copies, compares and destroys it stands in the source and is compiled once: it is

@@ -55,6 +55,43 @@ struct OnCondition {
   bool operator==(const OnCondition&) const = default;
 };
 
+// part number DX-1 retires when full cycles / 5000 + abbreviated cycles / 20000 reach 1, class
+// life, source "directive 7". The parts of a life that each counter has used, since new, are added
+// up.
+struct PartOfLife {
+  Counter counter;
+  quantity::Cycles limit;  // so much of the counter alone is the whole life; never zero
+  auto operator<=>(const PartOfLife&) const = default;
+  bool operator==(const PartOfLife&) const = default;
+};
+struct MixedLimit {
+  Scope scope;
+  std::vector<PartOfLife> parts;
+  bool when_exceeding = false;  // "exceed 1": passed only when exceeded
+  std::optional<ModelName> on_model;
+  std::optional<LimitClass> class_;
+  std::optional<std::string> source;
+  std::optional<std::string> revision;
+  bool operator==(const MixedLimit&) const = default;
+};
+// How a part whose limits differ from model to model uses up its life (design 5).
+// part number PN-4411 shares lives by fractions, source "limitations rev 4". The parts of a life
+// that it used on each model are added up.
+struct SharesByFractions {
+  Scope scope;
+  std::optional<std::string> source;
+  bool operator==(const SharesByFractions&) const = default;
+};
+// part number PN-4411 shares lives, shorter limit stays. All use counts against the shortest limit
+// that it ever came under.
+enum class LimitThatStays { shorter };
+struct ShorterLimitStays {
+  Scope scope;
+  LimitThatStays limit = LimitThatStays::shorter;
+  std::optional<std::string> source;
+  bool operator==(const ShorterLimitStays&) const = default;
+};
+
 // task "100-hour inspection" on aircraft ZZ-KIT every 100.0 h since done, excess counts, over
 // 10.0 h to reach the shop, source "…". directive D-26-04 on model TS-40 first at …, every ….
 enum class TaskClass { task, inspection, service, storage_step, directive };

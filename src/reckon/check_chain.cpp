@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reckon/entry_named.h"
+#include "reckon/rules_in_force.h"
 
 namespace reckon {
 
@@ -167,7 +168,7 @@ void check_replacement(const logbook::Said& said, const Standing& standing,
   const StandingFact* fact = find_named(standing.facts, *said.instead_of);
   if (fact == nullptr) {
     objections.push_back(unknown_entry(*said.instead_of, "instead_of"));
-  } else if (fact->said->fact.index() != said.fact.index()) {
+  } else if (!may_stand_instead(said.fact, fact->said->fact)) {
     objections.push_back(
         with_entry(refusal(CheckKind::correction_of_other_kind, "instead_of"), fact->root));
   }

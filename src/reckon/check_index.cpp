@@ -21,6 +21,7 @@ void CheckIndex::add(const Placed& placed) {
   next_written_ = std::max(next_written_, placed.written + 1);
   names_.add(placed);
   tasks_.add(placed);
+  sharings_.add(placed);
   fittings_.add(placed);
   if (const auto aircraft = aircraft_flown(placed.said->fact)) uses_[*aircraft].add(placed);
 }
@@ -35,6 +36,7 @@ void CheckIndex::check(const Placed& placed, Against against, Objections& object
   tasks_.check(placed, names_, objections);
   fittings_.check(placed, against, objections);
   check_move(placed, objections);
+  sharings_.check(placed, names_, objections);
   const auto aircraft = aircraft_flown(placed.said->fact);
   if (!aircraft) return;
   static const UseChecks none;

@@ -8,6 +8,7 @@
 
 #include "reckon/check_fittings.h"
 #include "reckon/check_names.h"
+#include "reckon/check_sharing.h"
 #include "reckon/check_tasks.h"
 #include "reckon/check_uses.h"
 #include "reckon/standing.h"
@@ -32,6 +33,7 @@ class CheckIndex {
   std::map<logbook::Aircraft, UseChecks> uses_;
   NameChecks names_;
   TaskChecks tasks_;
+  SharingChecks sharings_;
   FittingChecks fittings_;
   std::int64_t next_written_ = 0;
 };

@@ -57,14 +57,23 @@ bool have_the_same_sides(const Item& a, const Item& b) {
                     });
 }
 
-// An open limit stays open, whatever its sides say.
+// An open limit stays open, whatever its sides say; the sides of a mixed one are not told apart.
 bool is_settled_by_sides(const Item& item) {
-  return !item.sides.empty() && item.lack != Lack::shared_lives && item.lack != Lack::model;
+  const bool is_open = item.lack == Lack::shared_lives || item.lack == Lack::two_policies ||
+                       item.lack == Lack::not_shareable || item.lack == Lack::model;
+  return !item.sides.empty() && !is_open && item.mixed == nullptr;
+}
+
+bool is_worse(const Item& a, const Item& b) {
+  if (rank(a.state) != rank(b.state)) return rank(a.state) < rank(b.state);
+  const Side* side = governing(a);
+  const Side* other = governing(b);
+  return a.mixed != nullptr && side != nullptr && other != nullptr && is_harsher(*side, *other);
 }
 
 void take_harsher(Item& item, const Item& other) {
   if (!have_the_same_sides(item, other) || !is_settled_by_sides(item)) {
-    if (rank(other.state) < rank(item.state)) item = other;
+    if (is_worse(other, item)) item = other;
     return;
   }
   for (std::size_t i = 0; i < item.sides.size(); ++i) {

@@ -84,6 +84,7 @@ struct Term {
   Figure figure;
   bool subtract = false;
   std::optional<logbook::Thing> host;
+  std::vector<logbook::Thing> hosts;  // used_in_stay: its host first, the aircraft last
   std::optional<logbook::PlaceName> place;
   std::optional<Day> from;
   std::optional<Day> to;

@@ -41,12 +41,19 @@ struct Histories::Inside {
         totals(timeline, fittings, rules, bases),
         readings(standing, timeline),
         papers(papers_of(standing)) {
-    for (const auto& [thing, its] : papers) things.push_back(thing);
+    for (const auto& [thing, its] : papers) add_thing(thing, its);
     for (const Question& one : timeline.questions) add_question(questions, one);
     for (const Question& one : fittings.questions()) add_question(questions, one);
     statements = statements_of({standing, timeline, past, totals});
   }
 
+  void add_thing(const logbook::Thing& thing, const Papers& its) {
+    things.push_back(thing);
+    const auto* engine = std::get_if<logbook::Engine>(&thing);
+    if (engine != nullptr) bearers[engine->model].engines = true;
+    const bool is_aircraft = std::holds_alternative<logbook::Aircraft>(thing);
+    if (is_aircraft && its.model) bearers[*its.model].aircraft = true;
+  }
   const Ledger* ledger(const logbook::Aircraft& aircraft) const {
     const auto found = timeline.ledgers.find(aircraft);
     return found == timeline.ledgers.end() ? nullptr : &found->second;
@@ -75,6 +82,7 @@ struct Histories::Inside {
   Readings readings;
   AllPapers papers;
   std::vector<logbook::Thing> things;
+  std::map<logbook::ModelName, Bearers> bearers;
   std::vector<Statement> statements;
   std::vector<Question> questions;
 };
@@ -103,6 +111,11 @@ std::optional<logbook::ModelName> Histories::model_of(const logbook::Thing& thin
   if (const auto* engine = std::get_if<logbook::Engine>(&thing)) return engine->model;
   const Papers* its = inside_->papers_for(thing);
   return its ? its->model : std::nullopt;
+}
+
+Bearers Histories::bearers_of(const logbook::ModelName& model) const {
+  const auto found = inside_->bearers.find(model);
+  return found == inside_->bearers.end() ? Bearers{} : found->second;
 }
 
 const std::vector<Stay>& Histories::stays(const logbook::Thing& thing) const {

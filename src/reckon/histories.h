@@ -15,6 +15,12 @@
 
 namespace reckon {
 
+// Of what a model is on record.
+struct Bearers {
+  bool engines = false;
+  bool aircraft = false;
+};
+
 class Histories {
  public:
   // Keeps references to the facts of standing; both must outlive it.
@@ -25,6 +31,7 @@ class Histories {
   Day as_of() const;
   const std::vector<logbook::Thing>& things() const;  // every thing on record, sorted
   std::optional<logbook::ModelName> model_of(const logbook::Thing& thing) const;
+  Bearers bearers_of(const logbook::ModelName& model) const;
   const std::vector<Stay>& stays(const logbook::Thing& thing) const;  // oldest first
   std::optional<Stay> stay_at(const logbook::Thing& thing, const Mark& mark) const;
   std::optional<Stay> stay_now(const logbook::Thing& thing) const;

@@ -8,6 +8,8 @@
 
 #include "logbook/fact.h"
 #include "reckon/histories.h"
+#include "reckon/life_used.h"
+#include "reckon/rules_in_force.h"
 
 namespace reckon {
 
@@ -25,6 +27,8 @@ enum class Lack {
   due_point,       // next due is stated, but not for this side
   shared_lives,    // it was on several models whose limits differ, and no policy is on record
   model,           // its limit holds on a model of which nothing is on record
+  two_policies,    // two that differ are on record
+  not_shareable,   // its policy does not say how a limit of this form is shared
   terms,           // the limit or task says no amount that could be counted
 };
 
@@ -33,6 +37,12 @@ struct Soon {
   quantity::Hours hours = quantity::Hours::of(25 * 3600);
   quantity::Cycles count = quantity::whole_cycles(25);
   quantity::Days days = quantity::Days::of(30);
+};
+
+// What was used while so much was the whole life.
+struct PartUsed {
+  Term term;
+  Figure whole;
 };
 
 // One side of a limit or task: one amount against one clock or the calendar.
@@ -49,6 +59,10 @@ struct Side {
   bool left_is_at_most = false;           // some use is missing: "at most"
   std::optional<Figure> due_at;           // on the subject's own clock
   std::optional<Figure> due_at_airframe;  // in airframe hours, when it is aboard and counts hours
+  // Of limits that several models or counters use up together: the part of the life that is used,
+  // and, where it was used on several models, what was used of which whole.
+  std::optional<LifeUsed> life_used;
+  std::vector<PartUsed> parts;
   std::optional<Day> basis_day;
   std::optional<Day> last_legal;  // calendar: the last day that may be flown
   std::optional<Day> expected;    // the day on which it runs out; calendar: the last legal day
@@ -67,6 +81,8 @@ struct Item {
   std::optional<logbook::Aircraft> aircraft;  // where it is now
   std::optional<logbook::PlaceName> place;    // of the thing in its host
   const logbook::Limit* limit = nullptr;
+  const logbook::MixedLimit* mixed = nullptr;  // its sides are used up together
+  Sharing sharing = Sharing::not_stated;       // by which it was reckoned, if lives are shared
   const logbook::Task* task = nullptr;
   std::string source;
   logbook::Combine combine = logbook::Combine::first;

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 
+#include "reckon/item_about.h"
 #include "reckon/limit_side.h"
-#include "reckon/models_on.h"
+#include "reckon/mixed_limit.h"
 #include "reckon/settle.h"
+#include "reckon/shared_lives.h"
 #include "reckon/subject_text.h"
 #include "reckon/waiting.h"
 
@@ -19,40 +21,12 @@ std::vector<LimitInForce> limits_reaching(const View& view, const logbook::Thing
   return found;
 }
 
-// Whether more than one of the models for which limits are stated apart is among these.
-bool are_several(const std::set<logbook::ModelName>& stated,
-                 const std::set<logbook::ModelName>& been_on) {
-  return std::count_if(stated.begin(), stated.end(), [&](const logbook::ModelName& model) {
-           return been_on.contains(model);
-         }) > 1;
-}
-
-// Whether the thing was on several of the models for which its limits are stated apart. One
-// engine's and its airframe's hold at once, and both count.
-bool has_been_under_several(const View& view, const logbook::Thing& thing,
-                            const std::vector<LimitInForce>& limits) {
-  std::set<logbook::ModelName> stated;
-  for (const LimitInForce& rule : limits) {
-    if (rule.limit->on_model) stated.insert(*rule.limit->on_model);
-  }
-  if (stated.size() < 2) return false;
-  const ModelsBeenOn been_on = models_been_on(view.histories, thing);
-  return are_several(stated, been_on.engines) || are_several(stated, been_on.aircraft);
-}
-
 void add_basis_entry(const View& view, const logbook::Thing& thing, Item& item) {
   const auto counts_from_fitting = [](const Side& side) {
     return side.since == logbook::Basis::fitting;
   };
   if (std::none_of(item.sides.begin(), item.sides.end(), counts_from_fitting)) return;
   if (const auto stay = view.histories.stay_now(thing)) item.because.push_back(stay->fitted);
-}
-
-void leave_open(Item& item, Lack lack) {
-  for (Side& side : item.sides) set_lack(side, lack);
-  item.state = State::not_known;
-  item.lack = lack;
-  item.expected.reset();
 }
 
 Item limit_item(const View& view, const logbook::Thing& thing, const LimitInForce& rule) {
@@ -68,7 +42,8 @@ Item limit_item(const View& view, const logbook::Thing& thing, const LimitInForc
     item.sides.push_back(limit_side(subject, term));
   }
   if (item.sides.empty()) {
-    leave_open(item, Lack::terms);
+    item.state = State::not_known;
+    item.lack = Lack::terms;
   } else {
     settle(item);
   }
@@ -79,31 +54,13 @@ Item limit_item(const View& view, const logbook::Thing& thing, const LimitInForc
 
 }  // namespace
 
-Item item_about(const View& view, const logbook::Thing& thing, const StandingFact& definition) {
-  Item item;
-  item.entry = definition.root;
-  item.because.push_back(definition.root);
-  item.thing = thing;
-  item.aircraft = view.histories.aircraft_now(thing);
-  if (const auto stay = view.histories.stay_now(thing)) item.place = stay->place;
-  return item;
-}
-
 std::vector<Item> limit_items(const View& view, const logbook::Thing& thing) {
-  const std::vector<LimitInForce> limits = limits_reaching(view, thing);
-  const bool is_open = has_been_under_several(view, thing, limits);
   std::vector<Item> items;
-  for (const LimitInForce& rule : limits) {
-    const auto& model = rule.limit->on_model;
-    const OnModel on = model ? on_model(view.histories, thing, *model) : OnModel::holds;
-    if (on == OnModel::holds_not) continue;
+  for (const LimitInForce& rule : limits_reaching(view, thing)) {
     items.push_back(limit_item(view, thing, rule));
-    if (on == OnModel::no_such_model) {
-      leave_open(items.back(), Lack::model);
-    } else if (is_open && model) {
-      leave_open(items.back(), Lack::shared_lives);
-    }
   }
+  for (Item& item : mixed_items(view, thing)) items.push_back(std::move(item));
+  share_lives(view, thing, items);
   return items;
 }
 

@@ -2,32 +2,31 @@
 
 #include <algorithm>
 #include <optional>
-#include <vector>
+#include <utility>
 
 namespace reckon {
-
 namespace {
 
 // Things stand inside one another at most so deep; a circle in the record ends here.
 constexpr int most_hosts = 32;
-constexpr Day earliest_day = Day::of(-1'000'000);
+constexpr Mark before_all{Day::of(-1'000'000), 0};
 
 // A host, at any depth, and until when; no end: still.
 struct HostUntil {
   logbook::Thing host;
-  std::optional<Day> to;
+  std::optional<Mark> to;
 };
 using HostsUntil = std::vector<HostUntil>;
 
-struct DaysInside {
-  Day from;
-  std::optional<Day> to;
+struct TimeInside {
+  Mark from;
+  std::optional<Mark> to;
 };
 
-std::optional<DaysInside> overlap(const DaysInside& span, const Stay& stay) {
-  DaysInside both{std::max(span.from, stay.from.day), span.to};
-  if (stay.to) both.to = both.to ? std::min(*both.to, stay.to->day) : stay.to->day;
-  if (both.to && *both.to < both.from) return std::nullopt;
+std::optional<TimeInside> overlap(const TimeInside& span, const Stay& stay) {
+  TimeInside both{std::max(span.from, stay.from), span.to};
+  if (stay.to) both.to = both.to ? std::min(*both.to, *stay.to) : stay.to;
+  if (both.to && !(both.from < *both.to)) return std::nullopt;
   return both;
 }
 
@@ -36,7 +35,7 @@ struct HostSearch {
   HostsUntil& found;
 };
 
-void add_hosts(const HostSearch& search, const logbook::Thing& thing, const DaysInside& span,
+void add_hosts(const HostSearch& search, const logbook::Thing& thing, const TimeInside& span,
                int depth) {
   if (depth == most_hosts) return;
   for (const Stay& stay : search.histories.stays(thing)) {
@@ -47,73 +46,86 @@ void add_hosts(const HostSearch& search, const logbook::Thing& thing, const Days
   }
 }
 
+// An engine and an aircraft are in themselves for good.
 HostsUntil hosts_of(const Histories& histories, const logbook::Thing& thing) {
-  HostsUntil found;
-  add_hosts({histories, found}, thing, {earliest_day, std::nullopt}, 0);
+  HostsUntil found{{thing, std::nullopt}};
+  add_hosts({histories, found}, thing, {before_all, std::nullopt}, 0);
   return found;
 }
 
+// The hosts of a kind in which it is, else those which it left last.
 template <class Kind>
-HostsUntil only(const HostsUntil& hosts) {
+HostsUntil now_or_last(const HostsUntil& hosts) {
   HostsUntil of_kind;
   for (const HostUntil& one : hosts) {
     if (std::holds_alternative<Kind>(one.host)) of_kind.push_back(one);
   }
-  return of_kind;
-}
-
-// The hosts in which it is, else those which it left last.
-HostsUntil now_or_last(HostsUntil hosts) {
   const auto ends_before = [](const HostUntil& a, const HostUntil& b) {
     return a.to && (!b.to || *a.to < *b.to);
   };
-  const auto last = std::max_element(hosts.begin(), hosts.end(), ends_before);
-  if (last == hosts.end()) return hosts;
+  const auto last = std::max_element(of_kind.begin(), of_kind.end(), ends_before);
+  if (last == of_kind.end()) return of_kind;
   const HostUntil newest = *last;
-  std::erase_if(hosts, [&](const HostUntil& one) { return ends_before(one, newest); });
-  return hosts;
+  std::erase_if(of_kind, [&](const HostUntil& one) { return ends_before(one, newest); });
+  return of_kind;
 }
 
-template <class Kind>
-bool is_borne_by_any(const Histories& histories, const logbook::ModelName& model) {
-  const auto& things = histories.things();
-  return std::any_of(things.begin(), things.end(), [&](const logbook::Thing& thing) {
-    return std::holds_alternative<Kind>(thing) && histories.model_of(thing) == model;
-  });
+std::vector<logbook::Thing> things_of(const HostsUntil& hosts) {
+  std::vector<logbook::Thing> things;
+  for (const HostUntil& one : hosts) things.push_back(one.host);
+  return things;
 }
 
+// Models of one kind of host.
+struct OfKind {
+  std::set<logbook::ModelName> models;
+  bool is_known = false;
+};
+
 template <class Kind>
-bool is_held_by(const Histories& histories, const HostsUntil& hosts,
-                const logbook::ModelName& model) {
-  const HostsUntil at = now_or_last(only<Kind>(hosts));
-  return at.empty() || std::any_of(at.begin(), at.end(), [&](const HostUntil& one) {
-           const auto its = histories.model_of(one.host);
-           return !its || *its == model;
-         });
+OfKind models_of(const Histories& histories, const std::vector<logbook::Thing>& hosts) {
+  OfKind found;
+  bool are_all_known = true;
+  for (const logbook::Thing& host : hosts) {
+    if (!std::holds_alternative<Kind>(host)) continue;
+    const auto model = histories.model_of(host);
+    if (model) found.models.insert(*model);
+    are_all_known = are_all_known && model.has_value();
+  }
+  found.is_known = are_all_known && !found.models.empty();
+  return found;
 }
 
 }  // namespace
 
-ModelsBeenOn models_been_on(const Histories& histories, const logbook::Thing& thing) {
-  ModelsBeenOn found;
-  for (const HostUntil& one : hosts_of(histories, thing)) {
-    const auto model = histories.model_of(one.host);
-    if (!model) continue;
-    const bool is_aircraft = std::holds_alternative<logbook::Aircraft>(one.host);
-    (is_aircraft ? found.aircraft : found.engines).insert(*model);
-  }
-  return found;
+ModelsOn models_on(const Histories& histories, const std::vector<logbook::Thing>& hosts) {
+  OfKind engines = models_of<logbook::Engine>(histories, hosts);
+  OfKind aircraft = models_of<logbook::Aircraft>(histories, hosts);
+  return {std::move(engines.models), std::move(aircraft.models), engines.is_known,
+          aircraft.is_known};
 }
 
-OnModel on_model(const Histories& histories, const logbook::Thing& thing,
-                 const logbook::ModelName& model) {
-  const bool is_engines = is_borne_by_any<logbook::Engine>(histories, model);
-  const bool is_aircrafts = is_borne_by_any<logbook::Aircraft>(histories, model);
-  if (!is_engines && !is_aircrafts) return OnModel::no_such_model;
+ModelsOn models_now_or_last(const Histories& histories, const logbook::Thing& thing) {
   const HostsUntil hosts = hosts_of(histories, thing);
-  const bool holds = (is_engines && is_held_by<logbook::Engine>(histories, hosts, model)) ||
-                     (is_aircrafts && is_held_by<logbook::Aircraft>(histories, hosts, model));
-  return holds ? OnModel::holds : OnModel::holds_not;
+  std::vector<logbook::Thing> last = things_of(now_or_last<logbook::Engine>(hosts));
+  const std::vector<logbook::Thing> aircraft = things_of(now_or_last<logbook::Aircraft>(hosts));
+  last.insert(last.end(), aircraft.begin(), aircraft.end());
+  return models_on(histories, last);
+}
+
+ModelsOn models_ever_on(const Histories& histories, const logbook::Thing& thing) {
+  return models_on(histories, things_of(hosts_of(histories, thing)));
+}
+
+bool is_on(const ModelsOn& on, const logbook::ModelName& model) {
+  return on.engines.contains(model) || on.aircraft.contains(model);
+}
+
+bool may_be_on(const Histories& histories, const ModelsOn& on, const logbook::ModelName& model) {
+  if (is_on(on, model)) return true;
+  const Bearers bearers = histories.bearers_of(model);
+  const bool may_be_aircrafts = bearers.aircraft || !bearers.engines;
+  return (bearers.engines && !on.is_engine_known) || (may_be_aircrafts && !on.is_aircraft_known);
 }
 
 }  // namespace reckon

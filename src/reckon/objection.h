@@ -29,6 +29,7 @@ enum class CheckKind {
   no_such_thing,
   no_such_task,
   task_defined_twice,
+  lives_shared_otherwise,  // than another entry says
   serial_elsewhere,
   place_taken,
   // names: the thing; the place that is meant; where it is, if it is anywhere (slot "thing": off).

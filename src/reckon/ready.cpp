@@ -17,7 +17,7 @@ std::vector<Missing> missing(const Asked& asked, const Book& book) {
 
 Obstacle obstacle(const TripView& trip, const Item& item, int side_index) {
   const Side& side = item.sides[static_cast<std::size_t>(side_index)];
-  const Figure left = left_after_gap(trip, side);
+  const Figure left = left_after_gap(trip, item, side);
   return {item, side_index, left, needed(trip, item, side), left.raw() < 0};
 }
 

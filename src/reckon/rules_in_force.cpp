@@ -12,17 +12,27 @@ namespace {
 using logbook::TaskClass;
 
 // Null for facts that are no limit and no statement in the place of one.
-const logbook::Scope* scope_of_limit(const StandingFact& fact) {
-  if (const auto* limit = as<logbook::Limit>(fact)) return &limit->scope;
-  if (const auto* condition = as<logbook::OnCondition>(fact)) return &condition->scope;
+const logbook::Scope* scope_of_limit(const logbook::Fact& fact) {
+  if (const auto* limit = std::get_if<logbook::Limit>(&fact)) return &limit->scope;
+  if (const auto* mixed = std::get_if<logbook::MixedLimit>(&fact)) return &mixed->scope;
+  if (const auto* condition = std::get_if<logbook::OnCondition>(&fact)) return &condition->scope;
+  return nullptr;
+}
+
+// Null for facts that do not say how a life is shared.
+const logbook::Scope* scope_of_sharing(const logbook::Fact& fact) {
+  if (const auto* by = std::get_if<logbook::SharesByFractions>(&fact)) return &by->scope;
+  if (const auto* stays = std::get_if<logbook::ShorterLimitStays>(&fact)) return &stays->scope;
   return nullptr;
 }
 
 // What names another subject replaces nothing: both then hold, which is the careful side.
 bool may_replace(const StandingFact& newer, const StandingFact& older) {
-  const logbook::Scope* scope = scope_of_limit(newer);
-  const logbook::Scope* old_scope = scope_of_limit(older);
-  if (scope != nullptr && old_scope != nullptr) return *scope == *old_scope;
+  for (const auto scope_of : {scope_of_limit, scope_of_sharing}) {
+    const logbook::Scope* scope = scope_of(newer.said->fact);
+    const logbook::Scope* old_scope = scope_of(older.said->fact);
+    if (scope != nullptr && old_scope != nullptr) return *scope == *old_scope;
+  }
   const auto* task = as<logbook::Task>(newer);
   const auto* old_task = as<logbook::Task>(older);
   if (task == nullptr || old_task == nullptr) return false;
@@ -73,6 +83,21 @@ const logbook::Task& TaskInForce::on(Day day) const {
   return *held;
 }
 
+std::optional<StatedSharing> sharing_in(const logbook::Fact& fact) {
+  const logbook::Scope* scope = scope_of_sharing(fact);
+  if (scope == nullptr) return std::nullopt;
+  const bool is_by_fractions = std::holds_alternative<logbook::SharesByFractions>(fact);
+  return StatedSharing{scope, is_by_fractions ? Sharing::by_fractions : Sharing::shorter_stays};
+}
+
+bool may_stand_instead(const logbook::Fact& newer, const logbook::Fact& older) {
+  if (newer.index() == older.index()) return true;
+  const bool are_limits = scope_of_limit(newer) != nullptr && scope_of_limit(older) != nullptr;
+  const bool are_sharings =
+      scope_of_sharing(newer) != nullptr && scope_of_sharing(older) != nullptr;
+  return are_limits || are_sharings;
+}
+
 RulesInForce rules_in_force(const Standing& standing) {
   const Replaced replaced = replaced_by(standing);
   std::set<const StandingFact*> old;
@@ -82,6 +107,12 @@ RulesInForce rules_in_force(const Standing& standing) {
     if (const auto* ends = as<logbook::TaskEnds>(fact)) end_task(rules.tasks, *ends);
     if (old.contains(&fact)) continue;
     if (const auto* limit = as<logbook::Limit>(fact)) rules.limits.push_back({&fact, limit});
+    if (const auto* mixed = as<logbook::MixedLimit>(fact)) {
+      rules.mixed_limits.push_back({&fact, mixed});
+    }
+    if (const auto stated = sharing_in(fact.said->fact)) {
+      rules.sharings.push_back({&fact, *stated});
+    }
     if (const auto* condition = as<logbook::OnCondition>(fact)) {
       rules.conditions.push_back({&fact, condition});
     }

@@ -3,6 +3,7 @@
 // have it, so the old one holds.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "reckon/histories.h"
@@ -12,6 +13,22 @@ namespace reckon {
 struct LimitInForce {
   const StandingFact* fact = nullptr;
   const logbook::Limit* limit = nullptr;
+};
+struct MixedLimitInForce {
+  const StandingFact* fact = nullptr;
+  const logbook::MixedLimit* limit = nullptr;
+};
+// How a life is shared among models whose limits differ. disputed: two statements differ.
+enum class Sharing { not_stated, by_fractions, shorter_stays, disputed };
+struct StatedSharing {
+  const logbook::Scope* scope = nullptr;
+  Sharing how = Sharing::not_stated;
+};
+// Absent for facts that say nothing of it.
+std::optional<StatedSharing> sharing_in(const logbook::Fact& fact);
+struct SharingInForce {
+  const StandingFact* fact = nullptr;
+  StatedSharing stated;
 };
 struct ConditionInForce {
   const StandingFact* fact = nullptr;
@@ -28,10 +45,16 @@ struct TaskInForce {
 };
 struct RulesInForce {
   std::vector<LimitInForce> limits;
+  std::vector<MixedLimitInForce> mixed_limits;
   std::vector<ConditionInForce> conditions;
+  std::vector<SharingInForce> sharings;
   std::vector<TaskInForce> tasks;
 };
 RulesInForce rules_in_force(const Standing& standing);
+
+// Whether a newer definition may name an older one of this kind in "instead of entry": one of its
+// own kind, or one limit, or one way of sharing lives, for another.
+bool may_stand_instead(const logbook::Fact& newer, const logbook::Fact& older);
 
 // Whether a rule laid upon scope reaches the thing.
 bool reaches(const Histories& histories, const logbook::Scope& scope, const logbook::Thing& thing);

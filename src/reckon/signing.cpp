@@ -163,7 +163,10 @@ bool wants_signature(const logbook::Fact& fact) {
          std::holds_alternative<logbook::EngineEvent>(fact) ||
          std::holds_alternative<logbook::LookedInto>(fact) ||
          std::holds_alternative<logbook::Limit>(fact) ||
+         std::holds_alternative<logbook::MixedLimit>(fact) ||
          std::holds_alternative<logbook::OnCondition>(fact) ||
+         std::holds_alternative<logbook::SharesByFractions>(fact) ||
+         std::holds_alternative<logbook::ShorterLimitStays>(fact) ||
          std::holds_alternative<logbook::Task>(fact) ||
          std::holds_alternative<logbook::TaskEnds>(fact);
 }

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "reckon/limit_item.h"
+#include "reckon/item_about.h"
 #include "reckon/limit_side.h"
 #include "reckon/settle.h"
 #include "reckon/subject_text.h"

@@ -124,13 +124,14 @@ void Totals::add_ride(const logbook::Thing& thing, const Ride& ride, const Span&
   const Figure figure = figure_on(sum.clock, used.amount) + earlier.value_or(unknown);
   if (used.first && !tally_.is_counted(line)) sum.is_counted = false;
   if (figure == zero(sum.clock)) return;  // a stay in which nothing was used is no term
-  const auto [at, is_new] = sum.of_stay.try_emplace(ride.stay, sum.terms.size());
+  const auto [at, is_new] = sum.of_stay.try_emplace({ride.stay, ride.hosts}, sum.terms.size());
   if (is_new) {
     const Stay& stay = fittings_.stays(thing)[ride.stay];
     Term term;
     term.kind = TermKind::used_in_stay;
     term.figure = zero(sum.clock);
     term.host = stay.host;
+    term.hosts = ride.hosts;
     term.place = stay.place;
     term.from = span.from.day;
     term.first = used.first;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "reckon/base.h"
@@ -39,12 +40,13 @@ class Totals {
   const Tally& tally() const { return tally_; }
 
  private:
-  // Use between two marks: one term for each stay. is_counted: some aircraft that it rode on speaks
-  // of the clock. spread: what was counted of uses that lie on both sides of a ride's ends.
+  // Use between two marks: one term for each stay and way up to an aircraft. is_counted: some
+  // aircraft that it rode on speaks of the clock. spread: what was counted of uses that lie on both
+  // sides of a ride's ends.
   struct Sum {
     Clock clock;
     std::vector<Term> terms;
-    std::map<std::size_t, std::size_t> of_stay;  // the term of each stay
+    std::map<std::pair<std::size_t, std::vector<logbook::Thing>>, std::size_t> of_stay;
     bool is_counted = true;
     std::map<std::pair<const Ledger*, std::size_t>, std::int64_t> spread;
   };

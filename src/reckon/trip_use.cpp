@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reckon/aboard.h"
+#include "reckon/mixed_limit.h"
 #include "reckon/side.h"
 #include "reckon/source_factor.h"
 
@@ -122,14 +123,46 @@ bool stops(const Figure& left, const Figure& need, bool is_calendar, bool when_e
 }
 
 // What a side leaves to fly, as the pilot logs it.
-std::optional<quantity::Hours> bound(const TripView& trip, const Side& side) {
+std::optional<quantity::Hours> bound(const TripView& trip, const Item& item, const Side& side) {
   if (side.is_calendar || !std::holds_alternative<HoursClock>(side.clock) || !side.left) {
     return std::nullopt;
   }
-  const std::int64_t left = std::max<std::int64_t>(left_after_gap(trip, side).raw(), 0);
+  const std::int64_t left = std::max<std::int64_t>(left_after_gap(trip, item, side).raw(), 0);
   const std::int64_t factor =
       counts_service_hours(side) ? trip.factor.count() : quantity::factor_one.count();
   return quantity::Hours::of(quantity::floor_divide(left, factor));
+}
+
+// What the trip would use of each counter of a mixed limit.
+std::vector<std::int64_t> needed_of_mix(const TripView& trip, const Item& item) {
+  std::vector<std::int64_t> needs;
+  for (const Side& side : item.sides) {
+    needs.push_back(count_needed(trip, item, std::get<logbook::Counter>(side.clock)).count());
+  }
+  return needs;
+}
+
+bool stops_mix(const TripView& trip, const Item& item) {
+  const bool is_known = std::all_of(item.sides.begin(), item.sides.end(),
+                                    [](const Side& side) { return side.left.has_value(); });
+  if (!is_known) return false;
+  const Figure& left = *item.sides[static_cast<std::size_t>(item.governs)].left;
+  if (left.raw() < 0 || (left.raw() == 0 && !item.when_exceeding)) return true;
+  return life_used_with(item, needed_of_mix(trip, item)).is_more_than_all();
+}
+
+// As much of the one counter as would use the same part of the life.
+Figure left_of_mix_alone(const Item& item, const Side& side) {
+  return quantity::Cycles::of(life_used_with(item, {}).left_of(side.limit->raw()));
+}
+
+Figure needed_of_mix_alone(const TripView& trip, const Item& item, const Side& side) {
+  const std::vector<std::int64_t> needs = needed_of_mix(trip, item);
+  std::vector<UsedOf> parts;
+  for (std::size_t i = 0; i < item.sides.size(); ++i) {
+    parts.push_back({needs[i], item.sides[i].limit->raw()});
+  }
+  return quantity::Cycles::of(side.limit->raw() - LifeUsed(parts).left_of(side.limit->raw()));
 }
 
 }  // namespace
@@ -140,6 +173,7 @@ TripView trip_view(const View& view, const logbook::Aircraft& aircraft, const Tr
 }
 
 Figure needed(const TripView& trip, const Item& item, const Side& side) {
+  if (item.mixed != nullptr) return needed_of_mix_alone(trip, item, side);
   if (side.is_calendar) return days_needed(trip);
   if (const auto* counter = std::get_if<logbook::Counter>(&side.clock)) {
     return count_needed(trip, item, *counter);
@@ -154,18 +188,22 @@ Figure needed(const TripView& trip, const Item& item, const Side& side) {
   return need;
 }
 
-Figure left_after_gap(const TripView& trip, const Side& side) {
+Figure left_after_gap(const TripView& trip, const Item& item, const Side& side) {
+  if (item.mixed != nullptr) return left_of_mix_alone(item, side);
   const bool counts_hours = !side.is_calendar && std::holds_alternative<HoursClock>(side.clock);
   if (!counts_hours || !trip.gap || trip.gap->is_negative()) return *side.left;
   return *side.left - Figure(on_clock(trip, side, *trip.gap));
 }
 
 bool stops(const TripView& trip, const Item& item, const Side& side) {
-  return stops(left_after_gap(trip, side), needed(trip, item, side), side.is_calendar,
+  return stops(left_after_gap(trip, item, side), needed(trip, item, side), side.is_calendar,
                item.when_exceeding);
 }
 
 std::optional<int> stopping_side(const TripView& trip, const Item& item) {
+  if (item.mixed != nullptr) {
+    return stops_mix(trip, item) ? std::optional(item.governs) : std::nullopt;
+  }
   std::optional<int> first;
   for (std::size_t i = 0; i < item.sides.size(); ++i) {
     const bool is_stopping = item.sides[i].left && stops(trip, item, item.sides[i]);
@@ -180,7 +218,7 @@ std::optional<quantity::Hours> longest_trip(const TripView& trip, const Item& it
   std::optional<quantity::Hours> longest;
   const bool is_latest = item.combine == logbook::Combine::latest;
   for (const Side& side : item.sides) {
-    const std::optional<quantity::Hours> here = bound(trip, side);
+    const std::optional<quantity::Hours> here = bound(trip, item, side);
     if (!here) {
       if (is_latest && side.left && !stops(trip, item, side)) return std::nullopt;
       continue;

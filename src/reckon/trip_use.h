@@ -24,7 +24,8 @@ TripView trip_view(const View& view, const logbook::Aircraft& aircraft, const Tr
 Figure needed(const TripView& trip, const Item& item, const Side& side);
 
 // What is left on a known side once the gap is counted in.
-Figure left_after_gap(const TripView& trip, const Side& side);
+// Of a mixed limit, as much as its side alone could use.
+Figure left_after_gap(const TripView& trip, const Item& item, const Side& side);
 
 // Whether a known side stops the trip: at nothing left no hour or event may be started, a trip may
 // end exactly on the limit, and the last legal day may be flown.

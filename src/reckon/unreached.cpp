@@ -53,6 +53,7 @@ std::optional<logbook::ModelName> on_model_in(const logbook::Fact& fact) {
   if (const auto* corrected = std::get_if<logbook::Corrected>(&fact)) {
     return on_model_in((*corrected->instead).fact);
   }
+  if (const auto* mixed = std::get_if<logbook::MixedLimit>(&fact)) return mixed->on_model;
   const auto* limit = std::get_if<logbook::Limit>(&fact);
   return limit ? limit->on_model : std::nullopt;
 }

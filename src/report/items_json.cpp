@@ -3,6 +3,7 @@
 #include "words/dues.h"
 #include "words/figures.h"
 #include "words/names.h"
+#include "words/shares.h"
 #include "words/signings.h"
 #include "words/words.h"
 
@@ -49,6 +50,15 @@ void set_more(Json& object, const Item& item) {
   object.set("why_not_known", is_known ? Json() : Json(words::lack_text(item)));
 }
 
+// Only of lives that several models or counters use up together.
+void set_sharing(Json& object, const Item& item, const Side& side) {
+  const std::string_view sharing = words::sharing_word(item.sharing);
+  if (!sharing.empty()) object.set("shares_lives", sharing);
+  if (side.life_used) {
+    object.set("life_used", Json::number(words::life_used_text(*side.life_used)));
+  }
+}
+
 Json side_json(const Item& item, const Side& side) {
   Json object = item_head(item);
   set_figures(object, side);
@@ -58,6 +68,7 @@ Json side_json(const Item& item, const Side& side) {
   object.set("due_at_airframe", figure_json(side.due_at_airframe, Toward::down));
   object.set("expected_day", day_json(side.expected));
   set_more(object, item);
+  set_sharing(object, item, side);
   return object;
 }
 

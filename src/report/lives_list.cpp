@@ -4,6 +4,7 @@
 #include "words/dues.h"
 #include "words/grammar.h"
 #include "words/names.h"
+#include "words/shares.h"
 #include "words/words.h"
 
 namespace report {
@@ -25,6 +26,8 @@ std::string basis_of(const Side& side) {
 
 Cell since_cell(const Item& item, const Side& side) {
   std::string shown = basis_of(side);
+  const std::string sharing = words::sharing_text(item, side);
+  if (!sharing.empty()) shown += ", " + sharing;
   const bool has_choice = item.sides.size() > 1;
   if (has_choice && &side == words::governing(item)) {
     shown += item.combine == logbook::Combine::latest ? " (governs, the latest)" : " (governs)";

@@ -47,7 +47,8 @@ document::Json names_json(const std::vector<logbook::EntryId>& entries);
 // {"id","about","item","unit","used","limit","left","due_at","due_day","governs","state","source",
 // "because":[…],"shown":{"used","limit","left","due_at"},"left_is_at_most","due_at_airframe",
 // "expected_day","last_done","last_done_day","last_done_signed","not_counted",
-// "why_not_known"}. unit is h, "h METER", days or a
+// "why_not_known"}; of shared lives also "shares_lives" (by fractions, shorter limit stays) and
+// "life_used", a part of 1 rounded up. unit is h, "h METER", days or a
 // counter's plural; hours are whole seconds; an item without sides is one object without figures.
 // Members may be added, never changed or taken away.
 document::Json items_json(const std::vector<reckon::Item>& items);

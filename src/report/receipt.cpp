@@ -57,7 +57,7 @@ void say_over(const Touched& touched, const Saved& saved, document::Document& pa
   for (const Item& item : touched.items) {
     const Side* side = words::governing(item);
     if (item.state != reckon::State::over || side == nullptr) continue;
-    const bool is_by_this = went_over(touched, *side);
+    const bool is_by_this = item.mixed == nullptr && went_over(touched, *side);
     say(is_by_this ? words::went_over_text(item, *side, is_one_flight(saved))
                    : words::attention_text(item),
         page);

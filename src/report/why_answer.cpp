@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "report/life_parts.h"
 #include "report/pieces.h"
 #include "words/dues.h"
 #include "words/figures.h"
@@ -102,19 +103,15 @@ void add_side(const Item& item, const Side& side, document::Document& page) {
     page.blocks.emplace_back(document::Paragraph{words::calendar_sentence(item, side)});
     return;
   }
-  page.blocks.emplace_back(sum_table(item, side, "sum_" + std::to_string(page.blocks.size())));
+  const std::string key = "sum_" + std::to_string(page.blocks.size());
+  page.blocks.emplace_back(side.life_used ? parts_table(side, key) : sum_table(item, side, key));
 }
 
 std::string rests_on(const Item& item) {
   return words::fill("It rests on {}.", {entries_cell(item.because).shown});
 }
 
-void add_item(const Item& item, document::Document& page) {
-  page.blocks.emplace_back(document::Heading{words::left_sentence(item)});
-  if (const Side* first = words::governing(item)) add_side(item, *first, page);
-  for (const Side& side : item.sides) {
-    if (&side != words::governing(item)) add_side(item, side, page);
-  }
+void add_foundations(const Item& item, document::Document& page) {
   if (!item.because.empty()) page.blocks.emplace_back(document::Paragraph{rests_on(item)});
   if (item.last_done && item.last_done_signed) {
     page.blocks.emplace_back(document::Paragraph{words::fill(
@@ -128,6 +125,19 @@ void add_item(const Item& item, document::Document& page) {
   }
 }
 
+void add_item(const Item& item, document::Document& page) {
+  page.blocks.emplace_back(document::Heading{words::left_sentence(item)});
+  if (item.mixed != nullptr) {
+    page.blocks.emplace_back(mix_table(item, "sum_" + std::to_string(page.blocks.size())));
+    return add_foundations(item, page);
+  }
+  if (const Side* first = words::governing(item)) add_side(item, *first, page);
+  for (const Side& side : item.sides) {
+    if (&side != words::governing(item)) add_side(item, side, page);
+  }
+  add_foundations(item, page);
+}
+
 document::Json term_json(const Line& line) {
   document::Json object = document::Json::object();
   object.set("amount", figure_json(line.figure, Toward::up)).set("subtract", line.subtract);
@@ -139,7 +149,11 @@ document::Json workings_json(const std::vector<Item>& items) {
   for (const Item& item : items) {
     for (const Side& side : item.sides) {
       document::Json terms = document::Json::array();
-      for (const Line& line : lines_of(item, side)) terms.add(term_json(line));
+      if (side.life_used) {
+        terms = parts_json(item, side);
+      } else {
+        for (const Line& line : lines_of(item, side)) terms.add(term_json(line));
+      }
       document::Json object = document::Json::object();
       object.set("id", item.id).set("unit", words::unit_key(side));
       array.add(object.set("terms", std::move(terms)));

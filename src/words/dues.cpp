@@ -3,6 +3,7 @@
 #include "words/figures.h"
 #include "words/grammar.h"
 #include "words/names.h"
+#include "words/shares.h"
 #include "words/words.h"
 
 namespace words {
@@ -19,6 +20,9 @@ std::string over_sentence(const Item& item, const Side& side) {
   if (side.is_calendar) {
     return fill("Over: {} was due by {}, {} ago.", {name, due_text(side), over_text(side)});
   }
+  if (item.mixed != nullptr && side.life_used) {
+    return fill("Over: {} is over: {} of it is used.", {name, life_used_text(*side.life_used)});
+  }
   return fill("Over: {} is over by {}.", {name, over_text(side)});
 }
 
@@ -27,7 +31,7 @@ std::string due_sentence(const Item& item, const Side& side) {
     return fill("Due: {} may be flown through {} only.", {item_name(item), due_text(side)});
   }
   return fill("Due now: {} has {} left. No flight may be started.",
-              {item_name(item), left_text(side)});
+              {item_name(item), all_left_text(item, side)});
 }
 
 std::string_view basis_noun(std::optional<logbook::Basis> since) {
@@ -90,7 +94,7 @@ std::string next_text(const Item& item) {
   if (!has_figure(item)) return fill("{} not known", {name});
   if (side->left->raw() < 0) return fill("{} {}", {name, left_text(*side)});
   if (side->is_calendar) return fill("{} by {}", {name, due_text(*side)});
-  return fill("{} in {}", {name, left_text(*side)});
+  return fill("{} in {}", {name, all_left_text(item, *side)});
 }
 
 std::string attention_text(const Item& item) {
@@ -123,9 +127,13 @@ std::string lack_text(const Side& side) {
     case Lack::due_point:
       return fill("its next due point is not stated for {}", {clock});
     case Lack::shared_lives:
-      return "it was on models with different limits";
+      return "its limits differ from model to model, and how it shares its life is not stated";
     case Lack::model:
       return "its limit is for a model of which nothing is on record";
+    case Lack::two_policies:
+      return "two entries say otherwise how it shares its life";
+    case Lack::not_shareable:
+      return "its limits differ from model to model, and no way is known to share one of this form";
     case Lack::terms:
       return "no amount is stated that could be counted";
   }
@@ -159,6 +167,11 @@ std::string left_sentence(const Item& item) {
   if (side->is_calendar) {
     return fill("{} has {} left {}; the last legal day is {}.",
                 {subject, left_text(*side), purpose_text(item), due_text(*side)});
+  }
+  if (item.mixed != nullptr) {
+    return fill("{} has {} left {}: {} of its life is used.",
+                {subject, all_left_text(item, *side), purpose_text(item),
+                 life_used_text(*side->life_used)});
   }
   return fill("{} has {} left {}.", {subject, left_text(*side), purpose_text(item)});
 }

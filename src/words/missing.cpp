@@ -145,6 +145,15 @@ std::string use_example(const Missing& missing, const Thing& thing) {
               {name, amount});
 }
 
+// Of a part the part number says it, so that it is said once for all of them.
+std::string sharing_example(const Thing& thing) {
+  const auto* part = std::get_if<Part>(&thing);
+  const std::string scope = part != nullptr
+                                ? fill("part number {}", {written_name(part->number.text)})
+                                : thing_name(thing);
+  return fill("{} shares lives, shorter limit stays, source \"limitations rev 4\".", {scope});
+}
+
 MissingWords unknown_words(const Missing& missing, const Thing& thing) {
   MissingWords words;
   const std::string subject = thing_name(thing);
@@ -159,6 +168,7 @@ MissingWords unknown_words(const Missing& missing, const Thing& thing) {
     words.example =
         fill("entry {} struck because \"wrong model\".", {entry_name(missing.entries.front())});
   }
+  if (missing.lack == Lack::shared_lives) words.example = sharing_example(thing);
   return words;
 }
 

@@ -54,6 +54,10 @@ std::string task_name(const reckon::Item& item) {
 
 std::string limit_name(const reckon::Item& item) {
   const std::string thing = thing_name(item.thing);
+  if (item.mixed != nullptr) {
+    const bool is_shelf = item.mixed->class_ == logbook::LimitClass::shelf;
+    return fill(is_shelf ? "shelf life of {}" : "life of {}", {thing});
+  }
   if (item.limit == nullptr) return thing;
   if (item.limit->verb == logbook::LimitVerb::overhaul) return fill("overhaul of {}", {thing});
   if (item.limit->class_ == logbook::LimitClass::shelf) return fill("shelf life of {}", {thing});

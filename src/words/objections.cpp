@@ -50,6 +50,8 @@ constexpr std::array check_words = {
                "{nearest}Write the name of a task that is on record, or put the task on record."},
     CheckWords{CheckKind::task_defined_twice, "{name} is on record already as {entry}",
                "To replace it, add: instead of entry {entry}."},
+    CheckWords{CheckKind::lives_shared_otherwise, "{entry} says otherwise how its life is shared",
+               "To replace it, add: instead of entry {entry}."},
     CheckWords{CheckKind::serial_elsewhere, "{name} is fitted to {other}",
                "Say its removal there first."},
     CheckWords{CheckKind::place_taken, "{name} is in that place of {other} already",

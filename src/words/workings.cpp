@@ -75,6 +75,9 @@ std::string term_text(const Term& term) {
 
 std::string limit_term_text(const reckon::Item& item, const reckon::Side& side) {
   std::string text = item.task != nullptr ? "interval of " + item_name(item) : item_name(item);
+  if (item.limit != nullptr && item.limit->on_model) {
+    text += " on model " + written_name(item.limit->on_model->text);
+  }
   if (side.after) {
     text += " after " + quantity::say_long(*side.after);
   } else if (side.since) {
@@ -82,6 +85,20 @@ std::string limit_term_text(const reckon::Item& item, const reckon::Side& side) 
   }
   if (!item.source.empty()) text += ", " + in_quotes(item.source);
   return text + " (" + entry_name(item.entry) + ")";
+}
+
+std::string part_amount_text(const reckon::PartUsed& part, const reckon::Clock& clock) {
+  const std::string whole = figure_exact(part.whole, clock);
+  if (part.term.figure.is_unknown()) return fill("? of {}", {whole});
+  return fill("{} of {}", {figure_exact(part.term.figure, clock), whole});
+}
+
+std::string part_text(const reckon::PartUsed& part) {
+  const bool is_a_sum = part.term.kind == TermKind::stated && !part.term.first;
+  if (is_a_sum) return "used; on which model is not told apart, so the smallest limit counts";
+  const std::string text = term_text(part.term);
+  if (part.term.kind == TermKind::used_in_stay) return text;
+  return fill("{}; on which model is not on record, so the smallest limit counts", {text});
 }
 
 std::string calendar_sentence(const reckon::Item& item, const reckon::Side& side) {

@@ -134,6 +134,25 @@ BOOST_AUTO_TEST_CASE(a_done_may_precede_its_declaration_in_the_history) {
   CHECK_KINDS(record.kinds("2025-02-04", support::done("100-hour inspection", record.kit)));
 }
 
+BOOST_AUTO_TEST_CASE(a_life_is_shared_in_one_way_unless_the_other_is_replaced) {
+  Record record;
+  const logbook::Scope number = logbook::PartKind{{"PN-4411"}};
+  const logbook::Scope blade = support::part("PN-4411", "B-88");
+  const logbook::SharesByFractions fractions{number, {}};
+  const logbook::ShorterLimitStays shorter{blade, {}, {}};
+  record.say("2025-03-01", logbook::PartIs{support::part("PN-4411", "B-88"), "blade", {}, {}, {}});
+  const auto first = record.say("2025-03-01", fractions);
+  CHECK_KINDS(record.kinds("2025-03-02", fractions));
+  CHECK_KINDS(record.kinds("2025-03-02", shorter), CheckKind::lives_shared_otherwise);
+  BOOST_CHECK(record.only("2025-03-02", shorter).entries == std::vector{first});
+  auto replaces = said("2025-03-02", logbook::ShorterLimitStays{number, {}, {}});
+  replaces.instead_of = name_of(first);
+  CHECK_KINDS(record.kinds(replaces));
+  record.say(replaces);
+  CHECK_KINDS(record.kinds("2025-03-03", shorter));
+  CHECK_KINDS(record.kinds("2025-03-03", fractions), CheckKind::lives_shared_otherwise);
+}
+
 BOOST_AUTO_TEST_CASE(a_task_declared_again_is_asked_about_unless_it_replaces_or_has_ended) {
   Record record;
   record.begin("4400.0", "");

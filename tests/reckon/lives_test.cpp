@@ -279,6 +279,7 @@ BOOST_AUTO_TEST_CASE(at_exactly_the_limit_it_is_due_unless_it_counts_when_exceed
 
 namespace {
 
+// The part came new and flew 1900.0 h on the first model.
 support::Book book_with_two_models() {
   support::Book book;
   const logbook::Part part = support::part("PN-S", "S-1");
@@ -286,7 +287,8 @@ support::Book book_with_two_models() {
   book.say("2020-01-01", is_model(mob, "B-1"));
   book.say("2020-01-01", support::forward(kit, "1000.0"));
   book.say("2020-01-01", support::forward(mob, "2000.0"));
-  book.say("2020-01-01", support::fitted(part, {kit, "servo", ""}, {had_hours("1900.0")}));
+  book.say("2020-01-01", support::fitted(part, {kit, "servo", ""}, {had_hours("0.0")}));
+  book.say("2020-01-01", support::flew(kit, "1900.0"));
   logbook::Limit on_a = limit(logbook::PartKind{{"PN-S"}}, {hours("4400.0", Basis::new_)});
   on_a.on_model = logbook::ModelName{"A-1"};
   logbook::Limit on_b = limit(logbook::PartKind{{"PN-S"}}, {hours("2200.0", Basis::new_)});

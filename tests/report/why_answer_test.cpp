@@ -97,4 +97,19 @@ BOOST_AUTO_TEST_CASE(what_is_not_known_says_what_is_missing) {
   BOOST_TEST(answer.needs_attention);
 }
 
+BOOST_AUTO_TEST_CASE(a_life_shared_by_fractions_shows_each_part_and_their_sum) {  // rules 70
+  Item item = limit_item(logbook::Part{{"PN-70"}, {"A-1"}}, logbook::LimitVerb::retires);
+  Side side = hours_side(20000, 4000, State::ok);
+  side.parts = {{term(TermKind::used_in_stay, tenths(24000)), tenths(30000)}};
+  side.life_used = reckon::LifeUsed({{24000, 30000}});
+  item.sharing = reckon::Sharing::by_fractions;
+  const auto answer = answer_for({with_sides(item, {side}, 0)});
+  BOOST_TEST(says(answer, "2400.0 h of 3000.0 h"));
+  BOOST_TEST(says(answer, "= 0.8"));
+  BOOST_TEST(says(answer, "= 400.0 h"));
+  BOOST_TEST(says(answer, "left, of 2000.0 h"));
+  BOOST_TEST(json_says(answer, "\"shares_lives\":\"by fractions\",\"life_used\":0.8"));
+  check_no_banned_word(answer);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

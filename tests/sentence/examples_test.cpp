@@ -44,7 +44,11 @@ const std::vector<std::string> examples_of_the_page = {
     R"(class life, source "limitations rev 4".)",
     "2026-01-01 part number PN-4411 overhaul at 3500.0 h since overhaul.",
     R"(2026-01-01 part number PN-4411 retires at 2200.0 h since new, on model "Larkwing 5".)",
+    R"(2026-01-01 part number DX-1 retires when full cycles / 5000 + abbreviated cycles / 20000 )"
+    R"(reach 1, class life, source "directive 7".)",
     R"(2026-01-01 part number PN-4411 on condition, source "manual 5-10".)",
+    "2026-01-01 part number PN-4411 shares lives by fractions.",
+    "2026-01-01 part number PN-4411 shares lives, shorter limit stays.",
     R"(2026-01-01 task "100-hour inspection" on aircraft ZZ-KIT every 100.0 h since done, )"
     R"(excess counts, over 10.0 h to reach the shop, source "manual 5-20".)",
     R"(2026-01-01 task "annual inspection" on aircraft ZZ-KIT every 12 calendar months.)",

@@ -122,6 +122,15 @@ void fill_count(Dice& dice, void* value) {
                      : quantity::whole_cycles(dice.between(0, dice.is_heads() ? 2 : most));
 }
 
+void fill_part_of_life(Dice& dice, void* value) {
+  auto& part = as<logbook::PartOfLife>(value);
+  part.counter = counter(dice);
+  const std::int64_t most = 999'999'999;
+  part.limit = logbook::takes_fractions(part.counter)
+                   ? quantity::Cycles::of(1 + thousandths(dice, most * 1000))
+                   : quantity::whole_cycles(dice.between(1, dice.is_heads() ? 2 : most));
+}
+
 void fill_entry(Dice& dice, void* value) {
   constexpr std::string_view letters = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
   auto& entry = as<logbook::EntryName>(value);
@@ -232,6 +241,7 @@ void add_times_and_counts(Fillers& fillers) {
     as<logbook::Counter>(value) = counter(dice);
   };
   fillers[&sort_of<logbook::Count>] = fill_count;
+  fillers[&sort_of<logbook::PartOfLife>] = fill_part_of_life;
   fillers[&sort_of<logbook::Period>] = [](Dice& dice, void* value) {
     as<logbook::Period>(value) = {dice.between(0, dice.is_heads() ? 2 : 20'000),
                                   static_cast<logbook::PeriodUnit>(dice.between(0, 3))};

@@ -30,7 +30,11 @@ extern const Kind meter_lost;
 // limits.cpp
 extern const Kind counting_rule;
 extern const Kind limit;
+extern const Kind mixed_limit;
 extern const Kind on_condition;
+// shared_lives.cpp
+extern const Kind shares_by_fractions;
+extern const Kind shorter_limit_stays;
 // checks.cpp
 extern const Kind temperature_limit;
 extern const Kind chart_row;

@@ -12,6 +12,7 @@ using logbook::Each;
 using logbook::Limit;
 using logbook::LimitClass;
 using logbook::LimitVerb;
+using logbook::MixedLimit;
 using logbook::OnCondition;
 
 namespace {
@@ -27,6 +28,8 @@ constexpr Word class_words[] = {
     word(LimitClass::shelf, "shelf"), word(LimitClass::service, "service")};
 constexpr Word exceeding_words[] = {word(false, "at"), word(true, "when exceeding")};
 constexpr Sort at_or_exceeding = words<bool>("at-or-exceeding", exceeding_words);
+constexpr Word whole_life_words[] = {word(false, "reach 1"), word(true, "exceed 1")};
+constexpr Sort reach_or_exceed = words<bool>("reach-or-exceed", whole_life_words);
 
 }  // namespace
 
@@ -59,6 +62,11 @@ constexpr Clause limit_clauses[] = {
     clause<&Limit::class_>("class {class_}", "which sort of limit it is"),
     clause<&Limit::source>("source {source}", "where the limit stands"),
     clause<&Limit::revision>("revision {revision}", "the revision of that source")};
+constexpr Clause mixed_limit_clauses[] = {
+    clause<&MixedLimit::on_model>("on model {on_model}", "the only model on which it holds"),
+    clause<&MixedLimit::class_>("class {class_}", "which sort of limit it is"),
+    clause<&MixedLimit::source>("source {source}", "where the limit stands"),
+    clause<&MixedLimit::revision>("revision {revision}", "the revision of that source")};
 constexpr Clause condition_clauses[] = {
     clause<&OnCondition::source>("source {source}", "where this stands")};
 
@@ -85,6 +93,14 @@ constexpr Kind declarations::limit = kind<Limit, &Limit::scope, &Limit::verb,
      "2026-01-01 part number PN-9 retires at the latest of 300.0 h since new and "
      "50.0 h after 2025-03-01, class airworthiness limitation.\n"
      "2026-01-01 part number SG-1 overhaul at 1000.0 h by engine-run meter since overhaul."});
+constexpr Kind declarations::mixed_limit = kind<MixedLimit, &MixedLimit::scope, &MixedLimit::parts,
+                                                as<&MixedLimit::when_exceeding, &reach_or_exceed>>(
+    "mixed-limit", "{scope} retires when {parts +} {when_exceeding},", mixed_limit_clauses,
+    {"a life that several counters use up together: the parts of it that they used are added",
+     "2026-01-01 part number DX-1 retires when full cycles / 5000 + abbreviated cycles / 20000 "
+     "reach 1, class life, source \"directive 7\".\n"
+     "2026-01-01 part number DX-2 retires when landings / 8000 + lifts / 3000 exceed 1, "
+     "on model \"Larkwing 5\"."});
 constexpr Kind declarations::on_condition = kind<OnCondition, &OnCondition::scope>(
     "on-condition", "{scope} on condition,", condition_clauses,
     {"a thing without a limit, which is a statement too",

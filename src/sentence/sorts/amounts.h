@@ -12,6 +12,8 @@ bool read_counter(Cursor& cursor, logbook::Counter& counter);
 void say_counter(std::string& out, const logbook::Counter& counter);
 bool read_count(Cursor& cursor, logbook::Count& count);
 void say_count(std::string& out, const logbook::Count& count);
+bool read_part_of_life(Cursor& cursor, logbook::PartOfLife& part);
+void say_part_of_life(std::string& out, const logbook::PartOfLife& part);
 bool read_period(Cursor& cursor, logbook::Period& period);
 void say_period(std::string& out, const logbook::Period& period);
 
@@ -25,6 +27,10 @@ template <>
 inline constexpr Sort sort_of<logbook::Period> = Leaf<read_period, say_period>::sort(
     "period", "12 calendar months",
     "whole ( \"day\" | \"month\" | \"calendar month\" | \"year\" ) [ \"s\" ]");
+template <>
+inline constexpr Sort sort_of<logbook::PartOfLife> =
+    Leaf<read_part_of_life, say_part_of_life>::sort("part-of-life", "full cycles / 5000",
+                                                    "counter \"/\" decimal");
 
 inline constexpr Option clock_hours_options[] = {
     option<&logbook::ClockHours::hours, &logbook::ClockHours::meter>("{hours} [by {meter} meter]")};

@@ -96,6 +96,54 @@ void say_count(std::string& out, const logbook::Count& count) {
   }
 }
 
+namespace {
+
+// Typed without a blank the stroke would pass for a part of the word: cycles/5000.
+bool read_counter_before_stroke(Cursor& cursor, logbook::Counter& counter) {
+  const std::size_t stroke = cursor.text().find('/', cursor.skip_blanks());
+  if (stroke == std::string_view::npos || stroke >= cursor.end()) return false;
+  Cursor before(cursor.text(), stroke, cursor.reading());
+  before.go_to(cursor.at());
+  if (!read_counter(before, counter) || !before.is_at_end()) return false;
+  cursor.go_to(stroke);
+  return true;
+}
+
+// It need not stand by itself.
+bool take_stroke(Cursor& cursor) {
+  const std::size_t at = cursor.skip_blanks();
+  if (at < cursor.end() && cursor.text()[at] == '/') {
+    cursor.go_to(at + 1);
+    return true;
+  }
+  cursor.want(at, "/", "/");
+  return false;
+}
+
+}  // namespace
+
+bool read_part_of_life(Cursor& cursor, logbook::PartOfLife& part) {
+  const std::size_t start = cursor.skip_blanks();
+  if (!read_counter_before_stroke(cursor, part.counter)) {
+    cursor.go_to(start);
+    if (!read_counter(cursor, part.counter)) return false;
+  }
+  if (!take_stroke(cursor)) return false;
+  cursor.skip_blanks();
+  const std::string_view figure = cursor.take_number();
+  if (figure.empty()) return false;
+  const auto typed = amount_of(figure, part.counter);
+  if (!hand_over(cursor, figure, typed, part.limit)) return false;
+  const bool is_life = !part.limit.is_zero();
+  return is_life || refuse_figure(cursor, figure, {quantity::Misreading::out_of_range, {}, {}});
+}
+
+void say_part_of_life(std::string& out, const logbook::PartOfLife& part) {
+  say_counter(out, part.counter);
+  out += " / ";
+  out += quantity::say(part.limit);
+}
+
 bool read_period(Cursor& cursor, logbook::Period& period) {
   const std::string_view figure = cursor.take_number();
   if (figure.empty()) return false;
