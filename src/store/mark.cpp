@@ -101,6 +101,19 @@ std::optional<Mark> read_mark_in(const std::string& path, const logbook::WriterI
   return mark && mark->writer == writer ? mark : std::nullopt;
 }
 
+// False if not all of it could be written; errno tells why.
+bool write_whole(int descriptor, std::string_view text) {
+  off_t at = 0;
+  while (!text.empty()) {
+    const ssize_t written = ::pwrite(descriptor, text.data(), text.size(), at);
+    if (written < 0 && errno == EINTR) continue;
+    if (written <= 0) return false;
+    at += written;
+    text.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return true;
+}
+
 std::string made(const std::string& folder) {
   try {
     make_folder(folder);
@@ -135,10 +148,11 @@ void Marks::write(const Mark& mark) const {
   const Opened file(path, O_WRONLY | O_CREAT);
   const std::string text = say(mark);
   if (file.descriptor() < 0) fail(TroubleKind::no_place_for_mark, path, errno);
-  const ssize_t written = ::pwrite(file.descriptor(), text.data(), text.size(), 0);
-  if (written < 0) fail(TroubleKind::no_place_for_mark, path, errno);
-  if (static_cast<std::size_t>(written) != text.size()) {
-    fail(TroubleKind::no_place_for_mark, path, ENOSPC);
+  if (!write_whole(file.descriptor(), text)) {
+    const int error = errno;
+    // Half a mark would tell of an entry that nobody wrote; without one the book counts as a copy.
+    ::unlink(path.c_str());
+    fail(TroubleKind::no_place_for_mark, path, error);
   }
   if (mark.number > 0) return;
   if (::fdatasync(file.descriptor()) != 0) fail(TroubleKind::no_place_for_mark, path, errno);
