@@ -1,0 +1,339 @@
+"""The walk: one state that moves forward through the days, happening by happening, for each thing
+on whatever aircraft it is. Never a sum over a span: a total as of a day is the state at its end."""
+
+import dataclasses
+import datetime
+
+from amounts import NOBODY_KNOWS, ZERO
+from order import EARLY, DayOrder
+from used import USES, CountingRules, Sources, count, hours_at, on_meter, speaks_of, takes
+
+# Each of them takes one rule away when its name is given to `without`, to show what it is worth.
+SWITCHES = ("same-day swap", "late flight", "nested move", "loan", "corrected fit",
+            "struck removal", "meter change", "unknown child", "changed limit", "recount",
+            "two corrections")
+
+
+def as_entered(facts):
+    """As if a flight could not be entered late: none before what was entered before it."""
+    found, last = [], datetime.date.min
+    for fact in facts:
+        if fact.said.kind in USES and fact.said.day < last:
+            said = dataclasses.replace(fact.said, day=last)
+            fact = dataclasses.replace(fact, said=said)
+        last = max(last, fact.said.day)
+        found.append(fact)
+    return found
+
+
+def clocks_of(facts):
+    """Every clock that a history speaks of."""
+    found = {"h", "starts", "flights", "landings"}
+    for fact in facts:
+        says = fact.said.says
+        for clock, *_ in says.get("had", []) + says.get("with", []):
+            found.add(clock)
+        found.update(clock for clock, _ in says.get("counts", {}))
+        found.update(term["clock"] for term in says.get("terms", []) if "clock" in term)
+        if "counter" in says:
+            found.add(says["counter"])
+    return found
+
+
+def things_of(facts):
+    """Every thing on record, aircraft first."""
+    found = []
+    for fact in facts:
+        said = fact.said
+        for thing in (said.about, said.says.get("host")):
+            if thing and thing[0] in ("aircraft", "engine", "part") and thing not in found:
+                found.append(thing)
+    return sorted(found)
+
+
+class State:
+    """Where everything is, and what everything has, by what it counts from."""
+
+    def __init__(self, things):
+        self.hosts = {}
+        self.stay_began = {}
+        self.overhauled = {}
+        # Which aircraft's entries speak of which clock; and what was flown without a word of it.
+        self.spoken = set()
+        self.silent = {}
+        self.root_when_fitted = {}
+        self.first_root = {}
+        self.models_been = {thing: set() for thing in things}
+        self.been_outside_engines = set()
+        self.on_record = set()
+        self.stated = set()
+        self.based = set()
+        # By "new", "overhaul", "fitting" or a day after which, then thing, then clock.
+        self.has = {"new": {}, "overhaul": {}, "fitting": {}}
+        # What is fitted on an aircraft, with its place there, and the way up to it.
+        self.way_memo = {}
+
+    def moved(self):
+        self.way_memo = {}
+
+    def way(self, thing):
+        """The thing, its host, the host's host … up to what is fitted nowhere; and the place of
+        the last but one in the last."""
+        if thing not in self.way_memo:
+            way, place = [thing], None
+            while way[-1] in self.hosts:
+                host, place = self.hosts[way[-1]]
+                way.append(host)
+            self.way_memo[thing] = (way, place)
+        return self.way_memo[thing]
+
+    def figure(self, basis, thing, clock):
+        if basis == "fitting" and thing not in self.stay_began:
+            return ZERO  # it was never fitted: nothing was used since
+        if any((craft, clock) not in self.spoken
+               for craft in self.silent.get((basis, thing, clock), ())):
+            return NOBODY_KNOWS  # no entry about that aircraft ever speaks of this clock
+        return self.has.get(basis, {}).get(thing, {}).get(clock, NOBODY_KNOWS)
+
+
+class Walk:
+    """Walks to the end of a day; what is asked of it later is in `state`."""
+
+    def __init__(self, book, as_of, policy=EARLY, choose=None, without=(), clocks=()):
+        self.without = frozenset(without)
+        facts = book.facts(choose=choose, without=self.chains_without(book))
+        if "late flight" in self.without:
+            facts = as_entered(facts)
+        self.facts = [fact for fact in facts if fact.said.day <= as_of]
+        self.book = book
+        self.as_of = as_of
+        self.clocks = sorted({*clocks_of(self.facts), *clocks})
+        self.things = things_of(self.facts)
+        self.sources = Sources(self.facts)
+        self.rules = CountingRules(self.facts, book.root_of, self.without)
+        self.models = {fact.said.about: fact.said.says["model"] for fact in self.facts
+                       if fact.said.kind == "is" and fact.said.about[0] == "aircraft"}
+        self.state = State(self.things)
+        self.order = DayOrder(book, self.facts, self.sources, policy)
+        self.after_days = self.days_after_which()
+        self.last_reading = {}
+        self.step()
+
+    def chains_without(self, book):
+        names = set()
+        if "struck removal" in self.without:
+            names.add("struck")
+        for entry in book.entries:
+            if entry.said.kind != "corrected":
+                continue
+            kind = entry.said.says["instead"].kind
+            target = book.named[entry.said.says["target"]]
+            if "corrected fit" in self.without and kind == "fitted":
+                names.add(entry.name)
+            if "two corrections" in self.without and target.said.kind == "corrected":
+                names.add(entry.name)
+        return names
+
+    def days_after_which(self):
+        found = set()
+        for fact in self.facts:
+            for term in fact.said.says.get("terms", []):
+                if "clock" in term and isinstance(term["since"], datetime.date):
+                    found.add(term["since"])
+        return sorted(found)
+
+    def step(self):
+        """One day after another."""
+        by_day = {}
+        for fact in self.facts:
+            if fact.said.kind in USES or fact.said.kind in ("forward", "fitted", "removed",
+                                                            "overhauled", "is"):
+                by_day.setdefault(fact.said.day, []).append(fact)
+        waiting = list(self.after_days)
+        for day in sorted(by_day):
+            while waiting and waiting[0] < day:
+                self.count_from(waiting.pop(0))
+            self.live(day, by_day[day])
+        for day in waiting:
+            if day <= self.as_of:
+                self.count_from(day)
+
+    def count_from(self, day):
+        """From the end of this day a further count begins, for what is on record by then."""
+        self.state.has[day] = {thing: dict.fromkeys(self.clocks, ZERO)
+                               for thing in self.state.on_record}
+
+    def live(self, day, facts):
+        for fact in facts:
+            if fact.said.kind == "forward":
+                self.bring_forward(fact.said)
+        moving = [fact for fact in facts if fact.said.kind not in ("forward", "is")]
+        if "same-day swap" in self.without:
+            moving.sort(key=lambda fact: fact.said.kind in USES)
+        else:
+            moving = self.order.of(day, moving, self.state.hosts)
+        for fact in moving:
+            said = fact.said
+            if said.kind == "fitted":
+                self.fit(said)
+            elif said.kind == "removed":
+                self.state.hosts.pop(said.about, None)
+                self.state.moved()
+            elif said.kind == "overhauled":
+                self.overhaul(said)
+            else:
+                self.use(said)
+
+    # What a thing has when it comes on record.
+
+    def bring_forward(self, said):
+        if said.about not in self.state.has["new"]:
+            self.begin(said.about, said.says["had"], said.says["unknown"])
+        # Else the first on record stands; a later one is a statement.
+
+    def begin(self, thing, had, unknown=()):
+        """A clock that nobody stated is not known, unless the thing had run no hours at all."""
+        self.state.on_record.add(thing)
+        if not had and not unknown:
+            return
+        hours = [figure for clock, figure, since in had if clock == "h" and since == "new"]
+        start = ZERO if hours and hours[0] == ZERO else NOBODY_KNOWS
+        if "unknown child" in self.without:
+            start = ZERO
+        for basis in ("new", "overhaul"):
+            mine = self.state.has[basis].setdefault(thing, {})
+            for clock in self.clocks:
+                mine.setdefault(clock, start)
+        self.state_outright(thing, had)
+        for clock, since in unknown:
+            self.state.stated.add((since, thing, clock))
+            if "unknown child" not in self.without:
+                self.state.has[since][thing][clock] = NOBODY_KNOWS
+
+    def state_outright(self, thing, had):
+        """What is stated first on a clock is where its total begins."""
+        for clock, figure, since in had:
+            if (since, thing, clock) not in self.state.stated:
+                self.state.stated.add((since, thing, clock))
+                self.state.based.add((since, thing, clock))
+                self.state.has[since][thing][clock] = figure
+
+    # Work.
+
+    def fit(self, said):
+        thing, state = said.about, self.state
+        if thing not in state.has["new"]:
+            self.begin(thing, said.says["with"])
+        elif thing not in state.stay_began:
+            self.state_outright(thing, said.says["with"])
+        state.hosts[thing] = (said.says["host"], said.says["place"])
+        state.moved()
+        state.stay_began[thing] = said.day
+        self.from_nothing("fitting", thing)
+        state.root_when_fitted[thing] = state.way(thing)[0][-1]
+        self.note_models()
+
+    def note_models(self):
+        """On which models of aircraft and engines each thing has been."""
+        for thing in self.things:
+            way, place = self.state.way(thing)
+            model = self.models.get(way[-1])
+            if len(way) > 1 and way[-1][0] == "aircraft" and not place.startswith("engine "):
+                self.state.been_outside_engines.add(thing)
+            if len(way) > 1 and model:
+                self.state.first_root.setdefault(thing, way[-1])
+                engines = [host[1] for host in way[1:] if host[0] == "engine"]
+                self.state.models_been[thing].update([model, *engines])
+
+    def overhaul(self, said):
+        self.state.overhauled[said.about] = said.day
+        self.from_nothing("overhaul", said.about)
+
+    # Use.
+
+    def use(self, said):
+        source = self.sources.on(said.about, said.day)
+        by_way = {}
+        self.state.spoken.update((said.about, clock) for clock in self.clocks
+                                 if speaks_of(said, clock))
+        for thing in self.things:
+            way, place = self.state.way(thing)
+            if "nested move" in self.without and len(way) > 2:
+                way = way[:-1] + [self.state.root_when_fitted.get(thing)]
+            if way[-1] != said.about:
+                continue
+            if "loan" in self.without and self.state.first_root.get(thing, way[-1]) != way[-1]:
+                continue
+            amounts = self.amounts(said, source, way, place, by_way)
+            if takes(said, place):
+                self.take(thing, amounts)
+            self.note_silence(thing, amounts, said.about)
+
+    def amounts(self, said, source, way, place, by_way):
+        """What a thing uses of it, clock by clock; things of one place and one set of rules use
+        the same."""
+        rules = {counter: self.rules.during(list(self.scopes(way)), counter, said)
+                 for counter in self.rules.counters}
+        key = (place, *(id(rule) for ways in rules.values() for held in ways for rule in held))
+        if key not in by_way:
+            by_way[key] = [(clock, self.amount(said, source, clock, place, rules.get(clock, ())),
+                            any(rules.get(clock, ())))
+                           for clock in self.clocks]
+        return by_way[key]
+
+    def amount(self, said, source, clock, place, rules):
+        if clock == "h":
+            figure = hours_at(said, source, place)
+            return self.without_step(said, source, figure)
+        if clock.startswith("h by "):
+            return on_meter(said, source, clock[len("h by "):-len(" meter")])
+        return count(said, clock, place, rules)
+
+    def without_step(self, said, source, figure):
+        """Switched off, a new meter is read as if it were the old one."""
+        run = said.says["meters"].get(source["meter"]) if "meter change" in self.without else None
+        if run is None:
+            return figure
+        last = self.last_reading.get((said.about, said.day, said.says["hours"]), None)
+        if last is None:
+            last = self.last_reading.get(said.about, run[0])
+            self.last_reading[(said.about, said.day, said.says["hours"])] = last
+            self.last_reading[said.about] = run[1]
+        return (run[1] - last) * source["factor"], figure[1]
+
+    def scopes(self, way):
+        """Whose rules count: the thing's own, its part number's or model's, then its host's."""
+        for thing in way:
+            yield thing
+            if thing[0] == "engine":
+                yield ("model", thing[1])
+            elif thing[0] == "part":
+                yield ("part number", thing[1])
+            elif thing in self.models:
+                yield ("model", self.models[thing])
+
+    def take(self, thing, amounts):
+        for has in self.state.has.values():
+            mine = has.get(thing)
+            if mine is None:
+                continue
+            for clock, (value, sure), _ in amounts:
+                had = mine[clock]
+                mine[clock] = (had[0] + value, max(had[1], sure))
+
+    def note_silence(self, thing, amounts, craft):
+        """An entry about an aircraft that says nothing of a clock, where neither a rule nor a
+        figure on paper stands in for it."""
+        for clock, _, has_rule in amounts:
+            if has_rule or (craft, clock) in self.state.spoken:
+                continue
+            for basis in self.state.has:
+                if (basis, thing, clock) not in self.state.based:
+                    self.state.silent.setdefault((basis, thing, clock), set()).add(craft)
+
+    def from_nothing(self, basis, thing):
+        """A count that begins here, with nothing used."""
+        self.state.has[basis][thing] = dict.fromkeys(self.clocks, ZERO)
+        for clock in self.clocks:
+            self.state.silent.pop((basis, thing, clock), None)
+            self.state.based.discard((basis, thing, clock))
