@@ -39,6 +39,7 @@ class Book:
         self.entries = entries
         self.named = {entry.name: entry for entry in entries}
         self.after = {}
+        self.memo = {}
         for entry in entries:
             if entry.said.kind in ("corrected", "struck"):
                 self.after.setdefault(entry.said.says["target"], []).append(entry)
@@ -55,6 +56,13 @@ class Book:
 
         choose(corrections) says which of several corrections made apart is taken; without names
         the kinds that are overlooked, to show that they matter."""
+        key = (seen_by and seen_by.name, choose, frozenset(without))
+        if key not in self.memo:
+            self.memo[key] = self.standing(seen_by, choose, without)
+        return self.memo[key]
+
+    def standing(self, seen_by, choose, without):
+        """What facts() remembers."""
         def sees(entry):
             return seen_by is None or entry is seen_by or knew(seen_by, entry)
 

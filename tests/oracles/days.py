@@ -5,8 +5,10 @@ import dataclasses
 import datetime
 
 from amounts import NOBODY_KNOWS, ZERO
+from counting import CountingRules
 from order import EARLY, DayOrder
-from used import USES, CountingRules, Sources, count, hours_at, on_meter, speaks_of, takes
+from state import State
+from used import USES, Sources, count, hours_at, on_meter, speaks_of, takes
 
 # Each of them takes one rule away when its name is given to `without`, to show what it is worth.
 SWITCHES = ("same-day swap", "late flight", "nested move", "loan", "corrected fit",
@@ -49,51 +51,6 @@ def things_of(facts):
             if thing and thing[0] in ("aircraft", "engine", "part") and thing not in found:
                 found.append(thing)
     return sorted(found)
-
-
-class State:
-    """Where everything is, and what everything has, by what it counts from."""
-
-    def __init__(self, things):
-        self.hosts = {}
-        self.stay_began = {}
-        self.overhauled = {}
-        # Which aircraft's entries speak of which clock; and what was flown without a word of it.
-        self.spoken = set()
-        self.silent = {}
-        self.root_when_fitted = {}
-        self.first_root = {}
-        self.models_been = {thing: set() for thing in things}
-        self.been_outside_engines = set()
-        self.on_record = set()
-        self.stated = set()
-        self.based = set()
-        # By "new", "overhaul", "fitting" or a day after which, then thing, then clock.
-        self.has = {"new": {}, "overhaul": {}, "fitting": {}}
-        # What is fitted on an aircraft, with its place there, and the way up to it.
-        self.way_memo = {}
-
-    def moved(self):
-        self.way_memo = {}
-
-    def way(self, thing):
-        """The thing, its host, the host's host … up to what is fitted nowhere; and the place of
-        the last but one in the last."""
-        if thing not in self.way_memo:
-            way, place = [thing], None
-            while way[-1] in self.hosts:
-                host, place = self.hosts[way[-1]]
-                way.append(host)
-            self.way_memo[thing] = (way, place)
-        return self.way_memo[thing]
-
-    def figure(self, basis, thing, clock):
-        if basis == "fitting" and thing not in self.stay_began:
-            return ZERO  # it was never fitted: nothing was used since
-        if any((craft, clock) not in self.spoken
-               for craft in self.silent.get((basis, thing, clock), ())):
-            return NOBODY_KNOWS  # no entry about that aircraft ever speaks of this clock
-        return self.has.get(basis, {}).get(thing, {}).get(clock, NOBODY_KNOWS)
 
 
 class Walk:
@@ -204,6 +161,9 @@ class Walk:
             mine = self.state.has[basis].setdefault(thing, {})
             for clock in self.clocks:
                 mine.setdefault(clock, start)
+        if start == ZERO:
+            for day in set(self.state.has) - {"new", "overhaul", "fitting"}:
+                self.state.has[day].setdefault(thing, dict.fromkeys(self.clocks, ZERO))
         self.state_outright(thing, had)
         for clock, since in unknown:
             self.state.stated.add((since, thing, clock))
@@ -229,7 +189,7 @@ class Walk:
         state.hosts[thing] = (said.says["host"], said.says["place"])
         state.moved()
         state.stay_began[thing] = said.day
-        self.from_nothing("fitting", thing)
+        state.from_nothing("fitting", thing, self.clocks)
         state.root_when_fitted[thing] = state.way(thing)[0][-1]
         self.note_models()
 
@@ -247,7 +207,7 @@ class Walk:
 
     def overhaul(self, said):
         self.state.overhauled[said.about] = said.day
-        self.from_nothing("overhaul", said.about)
+        self.state.from_nothing("overhaul", said.about, self.clocks)
 
     # Use.
 
@@ -266,28 +226,26 @@ class Walk:
                 continue
             amounts = self.amounts(said, source, way, place, by_way)
             if takes(said, place):
-                self.take(thing, amounts)
-            self.note_silence(thing, amounts, said.about)
+                self.state.take(thing, amounts)
+            self.state.note_silence(thing, amounts, said.about)
 
     def amounts(self, said, source, way, place, by_way):
-        """What a thing uses of it, clock by clock; things of one place and one set of rules use
-        the same."""
-        rules = {counter: self.rules.during(list(self.scopes(way)), counter, said)
-                 for counter in self.rules.counters}
-        key = (place, *(id(rule) for ways in rules.values() for held in ways for rule in held))
+        """What a thing uses of it, clock by clock; things of one place and under the same rules
+        use the same."""
+        scopes = [scope for scope in self.scopes(way) if scope in self.rules.scopes]
+        key = (place, *scopes)
         if key not in by_way:
-            by_way[key] = [(clock, self.amount(said, source, clock, place, rules.get(clock, ())),
-                            any(rules.get(clock, ())))
-                           for clock in self.clocks]
+            by_way[key] = [(clock, self.amount(said, source, clock, place, scopes),
+                            self.rules.ever(scopes, clock)) for clock in self.clocks]
         return by_way[key]
 
-    def amount(self, said, source, clock, place, rules):
+    def amount(self, said, source, clock, place, scopes):
         if clock == "h":
             figure = hours_at(said, source, place)
             return self.without_step(said, source, figure)
         if clock.startswith("h by "):
             return on_meter(said, source, clock[len("h by "):-len(" meter")])
-        return count(said, clock, place, rules)
+        return count(said, clock, place, self.rules.during(scopes, clock, said))
 
     def without_step(self, said, source, figure):
         """Switched off, a new meter is read as if it were the old one."""
@@ -311,29 +269,3 @@ class Walk:
                 yield ("part number", thing[1])
             elif thing in self.models:
                 yield ("model", self.models[thing])
-
-    def take(self, thing, amounts):
-        for has in self.state.has.values():
-            mine = has.get(thing)
-            if mine is None:
-                continue
-            for clock, (value, sure), _ in amounts:
-                had = mine[clock]
-                mine[clock] = (had[0] + value, max(had[1], sure))
-
-    def note_silence(self, thing, amounts, craft):
-        """An entry about an aircraft that says nothing of a clock, where neither a rule nor a
-        figure on paper stands in for it."""
-        for clock, _, has_rule in amounts:
-            if has_rule or (craft, clock) in self.state.spoken:
-                continue
-            for basis in self.state.has:
-                if (basis, thing, clock) not in self.state.based:
-                    self.state.silent.setdefault((basis, thing, clock), set()).add(craft)
-
-    def from_nothing(self, basis, thing):
-        """A count that begins here, with nothing used."""
-        self.state.has[basis][thing] = dict.fromkeys(self.clocks, ZERO)
-        for clock in self.clocks:
-            self.state.silent.pop((basis, thing, clock), None)
-            self.state.based.discard((basis, thing, clock))

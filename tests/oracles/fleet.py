@@ -17,6 +17,8 @@ def begin(world):
         world.on_day(f'{thing_text(craft.thing)} is model "{craft.model}".')
     begin_aircraft(world)
     begin_things(world)
+    made = world.pick(("2021-02-10", "2021-01-25"))
+    world.on_day(f'{thing_text(BLADE)} is "blade", made {made}.')
     begin_rules(world)
     begin_limits(world)
     begin_fitted(world)
@@ -34,6 +36,9 @@ def begin_aircraft(world):
             factor = f", factor {craft.factor / 1000:g}" if craft.factor != 1000 else ""
             world.on_day(f"{thing_text(craft.thing)} counts airframe hours from collective meter"
                          f"{factor}.")
+        if craft.thing == TWN and world.happens(0.2):
+            craft.is_by_clock = True
+            world.on_day(f"{thing_text(craft.thing)} counts airframe hours from clock.")
         world.on_day(f"{thing_text(craft.thing)} brings forward airframe "
                      f"{hours_text(craft.total // 1000)} h, 5608 landings, 40 \"hook loads\""
                      f"{meter}.")
@@ -74,10 +79,18 @@ def begin_rules(world):
 
 
 def begin_limits(world):
+    if world.happens(0.3):
+        world.on_day("engine TS-40 E-1 is made 2016-01-20, released 2016-02-28.")
+        world.on_day("model TS-40 retires at 9000 cycles since new or "
+                     + world.pick(("10 years since release", "120 calendar months since release",
+                                   "121 months since manufacture", "3690 days since manufacture"))
+                     + ".")
     world.on_day("model TS-40 overhaul at "
                  f"{world.pick(('2020.0', '3500.0', '400.0'))} h since overhaul, class overhaul.")
     world.on_day("part number MOD-2 overhaul at "
-                 f"{world.pick(('3120.0', '3500.0'))} h since overhaul.")
+                 f"{world.pick(('3120.0', '3500.0'))} h since overhaul"
+                 + world.pick(("", "", " or 1 month since overhaul", " or 40 days since overhaul"))
+                 + ".")
     world.on_day("part number DI-3 retires at "
                  + world.pick(("3010 cycles since new",
                                "2770.0 h since new or 3500 cycles since new",
@@ -95,7 +108,7 @@ def begin_limits(world):
 
 def blade_limit(world):
     return world.pick(("920.0 h since new", "2200.0 h since new or 5 years since manufacture",
-                       "60.0 h since fitting", "960.0 h since new or 100 landings since fitting"))
+                       "60.0 h since fitting", "30.0 h after 2026-01-10", "960.0 h since new or 100 landings since fitting"))
 
 
 def begin_fitted(world):
@@ -107,8 +120,6 @@ def begin_fitted(world):
              lambda: world.fit(BLADE, KIT, "hub", having)]
     if world.happens(0.5):
         moves.reverse()
-    made = world.pick(("2021-02-10", "2021-01-25"))
-    world.on_day(f'{thing_text(BLADE)} is "blade", made {made}.')
     for move in moves:
         move()
 

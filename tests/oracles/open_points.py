@@ -18,10 +18,30 @@ def is_off_since_fitting(day, key, history, own):
 def is_newest_of_two_corrections(day, key, _history, own):
     """practice.md C5: of two corrections made apart the one with less life left counts until it is
     decided. The program takes one of them for everything."""
-    return (day, "two corrections") in own[1] and len(own[0].get((day, key), ())) > 1
+    if (day, "two corrections") not in own[1]:
+        return False
+    # If the one that it takes is of a later day, it does not even ask.
+    return key == "question two corrections" or len(own[0].get((day, key), ())) > 1
+
+
+def is_due_beside_not_known(day, key, _history, own):
+    """design 7: no beats not known, for limits too. With one side due and another not known the
+    program heads the limit with not known."""
+    return key.startswith("item ") and own[0].get((day, key)) == ("due",)
+
+
+def is_before_its_own_rule(day, key, history, own):
+    """design 4: a rule holds from its day. On days before a disc's own rule the rule of its engine
+    counted; the program counts nothing there once the disc has one."""
+    about_disc = "|cycles|" in key or key.startswith(("side ", "item "))
+    return about_disc and "part DI-3 D-7" in key and any(
+        line[0] == "say" and "part number DI-3 counts cycles" in line[1]
+        and "2026-01-01 part" not in line[1] for line in history.lines)
 
 
 OPEN = {
+    "due beside not known": is_due_beside_not_known,
+    "before a disc's own counting rule": is_before_its_own_rule,
     "a limit since fitting of what is off": is_off_since_fitting,
     "of two corrections made apart not the safer": is_newest_of_two_corrections,
 }

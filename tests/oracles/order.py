@@ -77,24 +77,11 @@ def uses_in_order(uses, meter):
     return ordered
 
 
-class AsWritten:
-    """The book as it stood when an entry was written, for the totals that it states."""
-
-    def __init__(self, book):
-        self.book = book
-        self.seen = {}
-
-    def facts(self, entry):
-        if entry.name not in self.seen:
-            self.seen[entry.name] = self.book.facts(seen_by=entry)
-        return self.seen[entry.name]
-
-
 class DayOrder:
     """Orders the happenings of a day, given where everything was fitted when the day began."""
 
     def __init__(self, book, facts, sources, policy=EARLY):
-        self.then = AsWritten(book)
+        self.book = book
         self.sources = sources
         self.policy = policy
         self.is_ambiguous = False
@@ -191,7 +178,7 @@ class DayOrder:
         if stated is None:
             return None
         day = work.said.day
-        facts = self.then.facts(work.by)
+        facts = self.book.facts(seen_by=work.by)  # as it was when the total was written
         total = self.airframe_before(facts, craft, day)
         if total is None:
             return None

@@ -11,25 +11,65 @@ from world import BLADE, DISC, E1, E2, E3, ENGINES, KIT, MODULE, SPARE, TENTH, T
 
 
 def same_day_swap(world):
-    """Off and on between two flights of one day, told by totals, by clock or by the writing; or
-    by nothing at all, when another base flew."""
+    """Off and on between two flights of one day, told by totals, by clock, by the meter or by the
+    writing; before or after all flights, told by these words; or by nothing, when another base
+    flew."""
+    if world.happens(0.2):
+        return engines_swapped(world)
     thing, instead = pair_to_swap(world)
-    host, place = world.hosts[thing]
-    how = world.pick(("totals", "totals", "clock", "clock", "writing", "writing", "two bases"))
+    how = world.pick(("totals", "totals", "clock", "clock", "writing", "words", "meter",
+                      "two bases"))
+    aircraft = world.root(thing)
+    craft = world.crafts[aircraft]
     if how == "clock":
         world.by_clock()
-    aircraft = world.root(thing)
+    first = len(world.lines)
     flight = world.fly(aircraft)
-    share = 1.0 if how == "totals" else 0.0
+    share = {"totals": 1.0}.get(how, 0.0)
+    if how == "words":
+        share = world.pick((", before the first flight", ", after the last flight"))
+    if how == "meter" and craft.meter is not None and not craft.is_dead:
+        share = f", collective meter {hours_text(craft.meter)}"
+    move(world, thing, instead, share)
+    last = world.fly(aircraft)
+    world.end_day()
+    if how == "two bases":
+        flown_by_another(world, flight, last)
+    elif how == "words" or "meter" in str(share):
+        today = world.lines[first:]
+        world.lines[first:] = [today[at] for at in world.pick(((0, 3, 1, 2), (1, 2, 0, 3)))]
+    return None
+
+
+def move(world, thing, instead, share):
+    host, place = world.hosts[thing]
     world.remove(thing, share)
     world.fit(instead, host, place, share=share)
-    if how == "two bases":
-        flight.base, flight.hears = "M", True
-        world.pass_days()
-        world.fly(aircraft).hears = True
-    else:
-        world.fly(aircraft)
-    world.end_day()
+
+
+def flown_by_another(world, flight, last):
+    """The first flight is of another base; the one that fits and removes hears of it only later,
+    before it writes what it flies some days on."""
+    flight.base, flight.hears = "M", True
+    world.lines.remove(last)
+    world.crafts[world.root_named(last)].total -= last.service
+    world.pass_days()
+    world.fly(world.root_named(last)).hears = True
+
+
+def engines_swapped(world):
+    """Two engines change places between two aircraft, which both fly before and after."""
+    where = world.hosts.get(E1), world.hosts.get(E2)
+    if where[0] is None or where[1] is None or where[0][0] == where[1][0]:
+        return ordinary(world)
+    world.fly(KIT)
+    world.fly(TWN)
+    for engine in (E1, E2):
+        world.remove(engine)
+    for engine, (host, place) in zip((E1, E2), reversed(where)):
+        world.fit(engine, host, place)
+    world.fly(TWN)
+    return world.fly(KIT)
 
 
 def pair_to_swap(world):
@@ -58,6 +98,8 @@ def late_flight(world):
     thing = world.pick([thing for thing in (BLADE, E1, E2) if thing in world.hosts] or [E3])
     if world.root(thing) not in world.crafts:
         return ordinary(world)
+    if world.happens(0.3):
+        return late_work(world, thing)
     world.fly_root(thing, held_back=True)
     world.pass_days()
     host, place = world.hosts[thing]
@@ -67,6 +109,22 @@ def late_flight(world):
     world.pass_days()
     world.fit(thing, host, place)
     return world.write_what_was_held_back()
+
+
+def late_work(world, thing):
+    """Off and back on other days than those of flights, told only after later flights."""
+    host, place = world.hosts[thing]
+    world.pass_days(2, 4)
+    late = [world.remove(thing, 0.0)]
+    flown = world.fly_later(host)
+    world.pass_days(1, 3)
+    late.append(world.fit(thing, host, place, share=0.0))
+    world.pass_days(1, 3)
+    world.fly(world.root(host))
+    for line in late:
+        world.lines.remove(line)
+    world.lines += late
+    return flown
 
 
 def free_engine(world, not_this):
@@ -170,6 +228,10 @@ def struck_removal(world):
     strike = world.strike(line)
     world.hosts[thing] = where
     world.fly(aircraft)
+    if world.happens(0.3):
+        flown = world.fly(aircraft)
+        world.strike(flown)
+        world.crafts[aircraft].total -= flown.service
     if world.happens(0.25):
         second = world.strike(strike)
         del world.hosts[thing]
@@ -239,6 +301,9 @@ def changed_limit(world):
     world.blade_limit = world.on_day(
         f"part number PN-4411 retires at {blade_limit(world)}{source}, instead of entry {{}}.",
         world.blade_limit)
+    if world.happens(0.2):
+        world.fly_root(BLADE)
+        world.strike(world.blade_limit)
     return world.fly_root(BLADE)
 
 
@@ -261,6 +326,8 @@ def recount(world):
     world.fly_root(world.pick((E1, E2)))
     world.pass_days(1, 3)
     weights = world.pick(("1.5 each start", "2 each flight", "1 each start, 0.25 each landing"))
+    if world.happens(0.25):
+        world.on_day(f"part number DI-3 counts cycles, {weights}, also for flights since {since}.")
     also = f", also for flights since {since}" if world.happens(0.85) else ""
     replaced = world.happens(0.85)
     world.rule = world.on_day(
@@ -294,11 +361,15 @@ def correct_hours(world, line, newest):
     craft = world.crafts[KIT]
     seconds = world.whole(1, 8) * 5 * TENTH
     by_clock = ", by clock" * line.by_clock
-    text = (f"{line.text[:10]} {thing_text(KIT)} flew {hours_text(seconds)} h, "
+    day = world.free_day(line) if newest is None and world.happens(0.3) else line.text[:10]
+    if newest is not None:
+        day = newest.said_day
+    text = (f"{day} {thing_text(KIT)} flew {hours_text(seconds)} h, "
             f"{world.whole(2, 4)} starts, {world.whole(2, 5)} landings{by_clock}.")
     made = world.correct(line, text, newest)
     made.service = craft.service(seconds, line.by_clock)
     made.by_clock = line.by_clock
+    made.said_day = day
     craft.total += made.service - (newest or line).service
     return made
 

@@ -4,7 +4,7 @@ Hours by the aircraft's source (design 4): where a flight states another figure 
 counts. Counts by docs/decisions 0004: starts not stated make the total at least, landings not
 stated are at least the flights, flights not stated are one, everything else not stated is none."""
 
-from amounts import AT_LEAST, EXACT, ZERO, add, days_later, times
+from amounts import AT_LEAST, EXACT, ZERO, add, times
 
 NO_SOURCE = {"meter": None, "is clock": False, "factor": 1000}
 USES = ("flew", "ran", "tried", "unaccounted")
@@ -37,13 +37,18 @@ def is_by_clock(said, source):
     return source["is clock"] or "by clock" in said.says or not source["meter"]
 
 
+def is_one_flight(says):
+    """Between the flights of an entry it stood on the ground, which is no time in service."""
+    return "since" not in says and says["counts"].get(("flights", None), 1000) == 1000
+
+
 def raw_hours(said, source):
     """Time in service in seconds, before the factor."""
     says = said.says
     figures = [says["hours"] or 0]
     if source["meter"] and "by clock" not in says:
         figures.append(meter_run(said, source["meter"]) or 0)
-    if source["is clock"] and "took off" in says and "landed" in says:
+    if source["is clock"] and "took off" in says and "landed" in says and is_one_flight(says):
         figures.append((says["landed"] - says["took off"]) % 1440 * 60)
     return max(figures)
 
@@ -137,48 +142,3 @@ def takes(said, spot):
     """Whether the aircraft, or what is fitted at the spot, uses anything of it: a ground run is of
     one place."""
     return spot is None or said.kind not in ("ran", "tried") or said.says["place"] == spot
-
-
-class CountingRules:
-    """Rules by scope and counter; one that replaces another ends it on the day from which it
-    holds itself."""
-
-    def __init__(self, facts, root_of, without=()):
-        self.rules = {}
-        self.counters = set()
-        self.until = {}
-        self.since = {}
-        for fact in facts:
-            if fact.said.kind == "rule":
-                self.take(fact, root_of, without)
-
-    def take(self, fact, root_of, without):
-        said = fact.said
-        since = said.day
-        if "also since" in said.says and "recount" not in without:
-            since = min(since, said.says["also since"])
-        self.since[fact.root.name] = since
-        if "instead" in said.says:
-            self.until[root_of(said.says["instead"])] = since
-        self.counters.add(said.says["counter"])
-        key = (said.about, said.says["counter"])
-        self.rules.setdefault(key, []).append((fact.root.name, said))
-
-    def during(self, scopes, counter, said):
-        """The rules for an entry: those of its day, or of each of its days on which others held."""
-        first = said.says.get("since", said.day)
-        ways = [self.on(scopes, counter, said.day)]
-        for day in (days_later(first, number) for number in range((said.day - first).days)):
-            rules = self.on(scopes, counter, day)
-            if rules not in ways:
-                ways.append(rules)
-        return ways
-
-    def on(self, scopes, counter, day):
-        """The rules of the nearest of the scopes that has any on that day."""
-        for scope in scopes:
-            held = [said for name, said in self.rules.get((scope, counter), ())
-                    if self.since[name] <= day < self.until.get(name, day.max)]
-            if held:
-                return held
-        return []

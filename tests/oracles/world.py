@@ -43,6 +43,7 @@ class Craft:
         self.meter = None
         self.factor = 1000
         self.is_dead = False
+        self.is_by_clock = False  # its source: took off and landed
 
     def service(self, seconds, by_clock=False):
         return seconds * (max(self.factor, 1000) if by_clock else self.factor)
@@ -63,7 +64,7 @@ class World:
         self.minute = None  # while a day is told by the clock
         self.held_back = []
         self.day_began_at = 0
-        self.flown_days = {KIT: set(), TWN: set()}
+        self.spans = set()  # days inside flights of several days
 
     # Chance.
 
@@ -95,16 +96,28 @@ class World:
         self.day += datetime.timedelta(days=self.whole(low, high))
 
     def by_clock(self):
-        """From here on the day is told by clock times; end_day writes it in any order."""
+        """From here on the day is told by clock times; end_day writes its flights in any order."""
         self.minute = 6 * 60
         self.day_began_at = len(self.lines)
 
     def end_day(self):
         if self.minute is not None:
             today = self.lines[self.day_began_at:]
+            works = iter([line for line in today if " flew " not in line.text])
             self.chance.shuffle(today)
-            self.lines[self.day_began_at:] = today
+            # What is removed must be said before another takes its place.
+            self.lines[self.day_began_at:] = [line if " flew " in line.text else next(works)
+                                              for line in today]
         self.minute = None
+
+    def free_day(self, line):
+        """A day between that of a line and today on which nothing is said, else the line's own."""
+        used = {other.text[:10] for other in self.lines}
+        first = datetime.date.fromisoformat(line.text[:10])
+        days = [first + datetime.timedelta(days=number)
+                for number in range(1, (self.day - first).days)]
+        free = [day for day in days if str(day) not in used and day not in self.spans]
+        return self.pick(free) if free else first
 
     def correct(self, line, text, newest=None):
         """The day of the sentence stands in its text; newest is the newest of its chain."""
@@ -122,15 +135,18 @@ class World:
         if craft.factor != 1000:
             seconds = max(5, seconds // TENTH // 5 * 5) * TENTH
         by_clock = craft.is_dead and craft.meter is not None
-        clauses = [f"flew {hours_text(seconds)} h", *self.counts(aircraft)]
-        clauses += self.how_timed(craft, seconds, by_clock)
+        typed = seconds if "since" in options else self.typed(craft, seconds, by_clock)
+        clauses = [f"flew {hours_text(typed)} h", *self.counts(aircraft)]
+        clauses += self.how_timed(craft, seconds, by_clock, "since" in options)
+        seconds = max(seconds, typed)
         if "since" in options:
             clauses.append(f"since {options['since']}")
+            self.spans |= {options["since"] + datetime.timedelta(days=number)
+                           for number in range((self.day - options["since"]).days + 1)}
         clauses += ["by clock"] * by_clock
         line = Line(f"{self.day} {thing_text(aircraft)} {', '.join(clauses)}.")
         line.service = craft.service(seconds, by_clock)
         line.by_clock = by_clock
-        self.flown_days[aircraft].add(self.day)
         if held_back:
             self.held_back.append((aircraft, line))
         else:
@@ -138,14 +154,21 @@ class World:
             craft.total += line.service
         return line
 
-    def how_timed(self, craft, seconds, by_clock):
+    def typed(self, craft, seconds, by_clock):
+        """Sometimes other hours are typed than the source shows: the larger count."""
+        has_source = craft.is_by_clock or craft.meter is not None and not by_clock
+        if has_source and craft.factor == 1000 and self.happens(0.08):
+            return max(TENTH, seconds + self.pick((-2, -1, 1, 2)) * TENTH)
+        return seconds
+
+    def how_timed(self, craft, seconds, by_clock, is_of_days):
         """The meter's run if there is one, and clock times on a day that is told by them."""
         clauses = []
         if craft.meter is not None and not craft.is_dead:
             end = craft.meter + seconds
             clauses.append(f"collective meter {hours_text(craft.meter)} to {hours_text(end)}")
             craft.meter = end
-        if self.minute is not None or by_clock:
+        if self.minute is not None or by_clock or craft.is_by_clock and not is_of_days:
             off = self.minute if self.minute is not None else self.whole(300, 900)
             landed = off + seconds // 60
             clauses += [f"{word} {minute // 60 % 24:02}:{minute % 60:02}Z"
@@ -164,7 +187,9 @@ class World:
         if self.happens(0.93):
             clauses.append(f"{landings} landing" + "s" * (landings != 1))
         if self.happens(0.08):
-            clauses.append(f"{self.pick(('0.5', '1.2', '2'))} cycles")
+            weights = [self.pick(("0.5", "1.2", "2")) for _ in (1, 2)]
+            places = [f" on engine {place}" for place in (1, 2)] if aircraft == TWN else [""]
+            clauses += [f"{weight} cycles{place}" for weight, place in zip(weights, places)]
         if self.happens(0.3):
             clauses.append(f'{self.whole(1, 9)} "hook loads"')
         if aircraft == TWN and self.happens(0.15):
@@ -180,6 +205,15 @@ class World:
             return []
         number = self.whole(1, 3)
         return [f"{number} start" + "s" * (number != 1)]
+
+    def fly_later(self, host):
+        """A flight of what the host is on, some days on."""
+        self.pass_days(1, 2)
+        return self.fly(self.root(host))
+
+    def root_named(self, line):
+        """The aircraft that a flight's sentence names."""
+        return KIT if thing_text(KIT) in line.text else TWN
 
     def write_what_was_held_back(self):
         for aircraft, line in self.held_back:
@@ -207,6 +241,8 @@ class World:
 
     def stated_total(self, host, share=0.7):
         """`, airframe 4300.5 h` if it can be written and chance will have it."""
+        if isinstance(share, str):
+            return share
         aircraft = self.root(host)
         if aircraft not in self.crafts or self.minute is not None or not self.happens(share):
             return ""
