@@ -10,6 +10,7 @@ class CountingRules:
     def __init__(self, facts, root_of, without=()):
         self.rules = {}
         self.scopes = set()
+        self.counters = set()
         self.until = {}
         self.since = {}
         for fact in facts:
@@ -25,6 +26,7 @@ class CountingRules:
         if "instead" in said.says:
             self.until[root_of(said.says["instead"])] = since
         self.scopes.add(said.about)
+        self.counters.add(said.says["counter"])
         key = (said.about, said.says["counter"])
         self.rules.setdefault(key, []).append((fact.root.name, said))
 
@@ -40,7 +42,7 @@ class CountingRules:
 
     def ever(self, scopes, counter):
         """Whether any rule on record could count it, on whatever day."""
-        return any((scope, counter) in self.rules for scope in scopes)
+        return counter in self.counters and any((scope, counter) in self.rules for scope in scopes)
 
     def on(self, scopes, counter, day):
         """The rules of the nearest of the scopes that has any on that day."""

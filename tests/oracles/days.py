@@ -6,7 +6,7 @@ import datetime
 
 from amounts import NOBODY_KNOWS, ZERO
 from counting import CountingRules
-from order import EARLY, DayOrder
+from order import EARLY, WORKS, DayOrder
 from state import State
 from used import USES, Sources, count, hours_at, on_meter, speaks_of, takes
 
@@ -74,6 +74,8 @@ class Walk:
         self.order = DayOrder(book, self.facts, self.sources, policy)
         self.after_days = self.days_after_which()
         self.last_reading = {}
+        # What each kind of work does; every other kind that is walked is use.
+        self.happenings = {"fitted": self.fit, "removed": self.remove, "overhauled": self.overhaul}
         self.step()
 
     def chains_without(self, book):
@@ -103,8 +105,7 @@ class Walk:
         """One day after another."""
         by_day = {}
         for fact in self.facts:
-            if fact.said.kind in USES or fact.said.kind in ("forward", "fitted", "removed",
-                                                            "overhauled", "is"):
+            if fact.said.kind in (*USES, *WORKS, "forward"):
                 by_day.setdefault(fact.said.day, []).append(fact)
         waiting = list(self.after_days)
         for day in sorted(by_day):
@@ -124,22 +125,13 @@ class Walk:
         for fact in facts:
             if fact.said.kind == "forward":
                 self.bring_forward(fact.said)
-        moving = [fact for fact in facts if fact.said.kind not in ("forward", "is")]
+        moving = [fact for fact in facts if fact.said.kind != "forward"]
         if "same-day swap" in self.without:
             moving.sort(key=lambda fact: fact.said.kind in USES)
         else:
             moving = self.order.of(day, moving, self.state.hosts)
         for fact in moving:
-            said = fact.said
-            if said.kind == "fitted":
-                self.fit(said)
-            elif said.kind == "removed":
-                self.state.hosts.pop(said.about, None)
-                self.state.moved()
-            elif said.kind == "overhauled":
-                self.overhaul(said)
-            else:
-                self.use(said)
+            self.happenings.get(fact.said.kind, self.use)(fact.said)
 
     # What a thing has when it comes on record.
 
@@ -191,12 +183,18 @@ class Walk:
         state.stay_began[thing] = said.day
         state.from_nothing("fitting", thing, self.clocks)
         state.root_when_fitted[thing] = state.way(thing)[0][-1]
-        self.note_models()
+        self.note_models(thing)
 
-    def note_models(self):
+    def remove(self, said):
+        self.state.hosts.pop(said.about, None)
+        self.state.moved()
+
+    def note_models(self, moved):
         """On which models of aircraft and engines each thing has been."""
         for thing in self.things:
             way, place = self.state.way(thing)
+            if moved not in way:
+                continue
             model = self.models.get(way[-1])
             if len(way) > 1 and way[-1][0] == "aircraft" and not place.startswith("engine "):
                 self.state.been_outside_engines.add(thing)
@@ -245,7 +243,8 @@ class Walk:
             return self.without_step(said, source, figure)
         if clock.startswith("h by "):
             return on_meter(said, source, clock[len("h by "):-len(" meter")])
-        return count(said, clock, place, self.rules.during(scopes, clock, said))
+        ways = self.rules.during(scopes, clock, said) if clock in self.rules.counters else [()]
+        return count(said, clock, place, ways)
 
     def without_step(self, said, source, figure):
         """Switched off, a new meter is read as if it were the old one."""

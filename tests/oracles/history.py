@@ -64,6 +64,7 @@ class History:
         self.shapes = shapes
         self.lines = lines  # ("base", letter, hears) or ("say", text)
         self.days = days
+        self.whole_book = None
 
     def text(self):
         """As both engines read it."""
@@ -77,14 +78,21 @@ class History:
         return "\n".join(rows)
 
     def book(self, leave_out=()):
-        """Its entries; leave_out holds texts that are read as if they had not been said."""
+        """Its entries; leave_out names those that are read as if they had not been said."""
+        if self.whole_book is None:
+            self.whole_book = Book(self.written())
+        if not leave_out:
+            return self.whole_book
+        return Book([entry for entry in self.whole_book.entries if entry.name not in leave_out])
+
+    def written(self):
         pen = Pen()
         for line in self.lines:
             if line[0] == "base":
                 pen.write_as(line[1], line[2])
             else:
                 pen.say(line[1])
-        return Book([entry for entry in pen.entries if entry.name not in leave_out])
+        return pen.entries
 
 
 def read_histories(rows):

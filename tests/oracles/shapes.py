@@ -323,9 +323,12 @@ def two_models(world):
 def recount(world):
     """The cycles of an engine model are counted by another rule from some earlier day on."""
     since = world.pick(("2026-01-01", "2026-01-05", str(world.day)))
+    if world.spans and world.happens(0.4):
+        since = str(max(world.spans))  # within the newest flight of several days, or at its end
     world.fly_root(world.pick((E1, E2)))
     world.pass_days(1, 3)
-    weights = world.pick(("1.5 each start", "2 each flight", "1 each start, 0.25 each landing"))
+    weights = world.pick(("1.5 each start", "2 each flight", "1 each start, 0.25 each landing",
+                          "0.1 each start"))
     if world.happens(0.25):
         world.on_day(f"part number DI-3 counts cycles, {weights}, also for flights since {since}.")
     also = f", also for flights since {since}" if world.happens(0.85) else ""
