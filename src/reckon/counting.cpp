@@ -49,37 +49,46 @@ Amount weighted(const logbook::Each& each, const Use& use, const Spot& spot) {
 
 }  // namespace
 
-bool RuleSet::holds_on(Day day) const {
-  return std::any_of(rules.begin(), rules.end(),
-                     [&](const Rule& rule) { return is_active(rule, day); });
+std::vector<const logbook::CountingRule*> RulesOnTheWay::on(Day day) const {
+  std::vector<const logbook::CountingRule*> found;
+  for (const RuleSet* set : nearest_first_) {
+    for (const RuleSet::Rule& rule : set->rules) {
+      if (is_active(rule, day)) found.push_back(rule.rule);
+    }
+    if (!found.empty()) break;
+  }
+  return found;
 }
 
 // As if all of the use had been on the day.
-Amount RuleSet::counted_on(Day day, const Use& use, const logbook::Counter& counter,
-                           const Spot& spot) const {
-  if (!holds_on(day)) return count_used(use, counter, spot);
+Amount RulesOnTheWay::counted_on(Day day, const Use& use, const logbook::Counter& counter,
+                                 const Spot& spot) const {
+  const std::vector<const logbook::CountingRule*> rules = on(day);
+  if (rules.empty()) return count_used(use, counter, spot);
   Amount sum;
-  for (const Rule& rule : rules) {
-    if (!is_active(rule, day)) continue;
-    for (const logbook::Each& each : rule.rule->each) sum += weighted(each, use, spot);
+  for (const logbook::CountingRule* rule : rules) {
+    for (const logbook::Each& each : rule->each) sum += weighted(each, use, spot);
   }
   return sum;
 }
 
 // The days of the use on which other rules begin to hold than on the day before, and its first.
-std::vector<Day> RuleSet::turns_within(const Use& use) const {
+std::vector<Day> RulesOnTheWay::turns_within(const Use& use) const {
   std::vector<Day> days{use.first_day()};
   const auto add = [&](Day day) {
     if (use.first_day() < day && day <= use.day()) days.push_back(day);
   };
-  for (const Rule& rule : rules) {
-    add(rule.from);
-    if (rule.until) add(*rule.until);
+  for (const RuleSet* set : nearest_first_) {
+    for (const RuleSet::Rule& rule : set->rules) {
+      add(rule.from);
+      if (rule.until) add(*rule.until);
+    }
   }
   return days;
 }
 
-Amount RuleSet::counted(const Use& use, const logbook::Counter& counter, const Spot& spot) const {
+Amount RulesOnTheWay::counted(const Use& use, const logbook::Counter& counter,
+                              const Spot& spot) const {
   if (states_at(use, counter, spot)) return count_used(use, counter, spot);
   Amount most;
   for (const Day day : turns_within(use)) {
@@ -104,32 +113,29 @@ CountingRules::CountingRules(const Standing& standing) {
   }
 }
 
-const RuleSet* CountingRules::of_thing(const logbook::Thing& thing,
-                                       const logbook::Counter& counter) const {
-  std::vector<logbook::Scope> scopes;
+std::vector<logbook::Scope> CountingRules::scopes_of(const logbook::Thing& thing) const {
   if (const auto* engine = std::get_if<logbook::Engine>(&thing)) {
-    scopes = {*engine, logbook::Model{engine->model}};
-  } else if (const auto* part = std::get_if<logbook::Part>(&thing)) {
-    scopes = {*part, logbook::PartKind{part->number}};
-  } else {
-    const auto& aircraft = std::get<logbook::Aircraft>(thing);
-    scopes = {aircraft};
-    const auto model = models_.find(aircraft);
-    if (model != models_.end()) scopes.emplace_back(logbook::Model{model->second});
+    return {*engine, logbook::Model{engine->model}};
   }
-  for (const logbook::Scope& scope : scopes) {
-    const auto found = sets_.find({scope, counter});
-    if (found != sets_.end()) return &found->second;
+  if (const auto* part = std::get_if<logbook::Part>(&thing)) {
+    return {*part, logbook::PartKind{part->number}};
   }
-  return nullptr;
+  const auto& aircraft = std::get<logbook::Aircraft>(thing);
+  const auto model = models_.find(aircraft);
+  if (model == models_.end()) return {aircraft};
+  return {aircraft, logbook::Model{model->second}};
 }
 
-const RuleSet* CountingRules::find(const std::vector<logbook::Thing>& way,
-                                   const logbook::Counter& counter) const {
+RulesOnTheWay CountingRules::find(const std::vector<logbook::Thing>& way,
+                                  const logbook::Counter& counter) const {
+  RulesOnTheWay found;
   for (const logbook::Thing& thing : way) {
-    if (const RuleSet* found = of_thing(thing, counter)) return found;
+    for (const logbook::Scope& scope : scopes_of(thing)) {
+      const auto set = sets_.find({scope, counter});
+      if (set != sets_.end()) found.add(set->second);
+    }
   }
-  return nullptr;
+  return found;
 }
 
 }  // namespace reckon

@@ -53,7 +53,7 @@ class Running {
       : ledger_(ledger), from_(from), derived_(derived) {}
 
   void add(const Place& place, const Clock& clock) {
-    const Line line{&ledger_, clock, place, nullptr};
+    const Line line{&ledger_, clock, place, {}};
     logbook::RunningTotal total;
     total.aircraft = ledger_.aircraft.registration.text;
     total.place = place ? place->text : "";

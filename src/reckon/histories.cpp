@@ -58,6 +58,21 @@ struct Histories::Inside {
     const auto found = timeline.ledgers.find(aircraft);
     return found == timeline.ledgers.end() ? nullptr : &found->second;
   }
+  const Ride* ride_now(const logbook::Thing& thing) const {
+    const std::vector<Ride>& rides = fittings.rides(thing);
+    const auto open =
+        std::find_if(rides.begin(), rides.end(), [](const Ride& ride) { return !ride.to; });
+    return open == rides.end() ? nullptr : &*open;
+  }
+  // The line on which it counts now: an aircraft's own, or that of the ride it is on.
+  std::optional<Line> line_now(const logbook::Thing& thing, const Clock& clock) const {
+    if (const auto* aircraft = std::get_if<logbook::Aircraft>(&thing)) {
+      const Ledger* its = ledger(*aircraft);
+      return its ? std::optional(totals.line_of(*its, clock)) : std::nullopt;
+    }
+    const Ride* ride = ride_now(thing);
+    return ride ? std::optional(totals.line_of(thing, *ride, clock)) : std::nullopt;
+  }
   const Papers* papers_for(const logbook::Thing& thing) const {
     const auto found = papers.find(thing);
     return found == papers.end() ? nullptr : &found->second;
@@ -147,11 +162,9 @@ std::vector<Stay> Histories::fitted_now(const logbook::Thing& host) const {
 
 std::optional<logbook::Aircraft> Histories::aircraft_now(const logbook::Thing& thing) const {
   if (const auto* aircraft = std::get_if<logbook::Aircraft>(&thing)) return *aircraft;
-  const std::vector<Ride>& rides = inside_->fittings.rides(thing);
-  const auto open =
-      std::find_if(rides.begin(), rides.end(), [](const Ride& ride) { return !ride.to; });
-  if (open == rides.end()) return std::nullopt;
-  return open->ledger->aircraft;
+  const Ride* ride = inside_->ride_now(thing);
+  if (ride == nullptr) return std::nullopt;
+  return ride->ledger->aircraft;
 }
 
 Mark Histories::mark_of(const logbook::EntryId& root) const {
@@ -253,24 +266,27 @@ std::vector<Histories::DayUse> Histories::daily_use(const logbook::Aircraft& air
 
 std::optional<Figure> Histories::dearest_flight(const logbook::Thing& thing, const Clock& clock,
                                                 std::int64_t n) const {
-  const auto aircraft = aircraft_now(thing);
-  const Ledger* ledger = aircraft ? inside_->ledger(*aircraft) : nullptr;
-  if (ledger == nullptr) return std::nullopt;
-  Line line = inside_->totals.line_of(*ledger, clock);
-  for (const Ride& ride : inside_->fittings.rides(thing)) {
-    if (!ride.to) line = inside_->totals.line_of(thing, ride, clock);
-  }
+  const auto line = inside_->line_now(thing, clock);
+  if (!line) return std::nullopt;
+  const Ledger* ledger = line->ledger;
   std::optional<std::int64_t> dearest;
   for (std::size_t at = ledger->uses.size(); at-- > 0 && n > 0;) {
     const Use& use = ledger->uses[at];
     if (use.flights() == 0) continue;
     n -= use.flights();
     const std::int64_t each =
-        quantity::ceiling_divide(Tally::amount(line, use).value, use.flights());
+        quantity::ceiling_divide(Tally::amount(*line, use).value, use.flights());
     dearest = std::max(dearest.value_or(each), each);
   }
   if (!dearest) return std::nullopt;
   return figure_on(clock, {*dearest, Sureness::exact});
+}
+
+std::vector<const logbook::CountingRule*> Histories::rules_now(
+    const logbook::Thing& thing, const logbook::Counter& counter) const {
+  const auto line = inside_->line_now(thing, counter);
+  if (!line) return {};
+  return line->rules.on(as_of());
 }
 
 logbook::DerivedUse Histories::derived(const logbook::Aircraft& aircraft, Day from) const {

@@ -83,6 +83,10 @@ class Histories {
   std::optional<Figure> dearest_flight(const logbook::Thing& thing, const Clock& clock,
                                        std::int64_t n) const;
 
+  // The counting rules by which the next flight will count on a counter of a thing that is aboard.
+  std::vector<const logbook::CountingRule*> rules_now(const logbook::Thing& thing,
+                                                      const logbook::Counter& counter) const;
+
   // Use rows and running totals of one aircraft, for store.
   logbook::DerivedUse derived(const logbook::Aircraft& aircraft, Day from) const;
 

@@ -32,7 +32,7 @@ bool speaks_of(const Use& use, const Line& line) {
 
 bool is_line_counted(const Line& line) {
   const logbook::Counter* counter = counter_of(line);
-  if (line.rules != nullptr || (counter != nullptr && is_counted_always(*counter))) return true;
+  if (!line.rules.empty() || (counter != nullptr && is_counted_always(*counter))) return true;
   if (counter == nullptr && !std::get<HoursClock>(line.clock).meter) return true;
   const std::vector<Use>& uses = line.ledger->uses;
   return std::any_of(uses.begin(), uses.end(),
@@ -54,7 +54,7 @@ Range range_of(const Line& line, const Span& span) {
 Amount Tally::amount(const Line& line, const Use& use) {
   const Spot spot = spot_of(line);
   if (const logbook::Counter* counter = counter_of(line)) {
-    return line.rules ? line.rules->counted(use, *counter, spot) : count_used(use, *counter, spot);
+    return line.rules.counted(use, *counter, spot);
   }
   const auto& meter = std::get<HoursClock>(line.clock).meter;
   return meter ? meter_used(use, *meter) : hours_used(use, spot);

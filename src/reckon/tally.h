@@ -18,7 +18,7 @@ struct Line {
   const Ledger* ledger = nullptr;
   Clock clock;
   std::optional<logbook::PlaceName> place;
-  const RuleSet* rules = nullptr;
+  RulesOnTheWay rules = {};
   auto operator<=>(const Line&) const = default;
 };
 

@@ -71,7 +71,7 @@ Totals::Totals(const Timeline& timeline, const Fittings& fittings, const Countin
 }
 
 Line Totals::line_of(const logbook::Thing& thing, const Ride& ride, const Clock& clock) const {
-  Line line{ride.ledger, clock, ride.place, nullptr};
+  Line line{ride.ledger, clock, ride.place, {}};
   if (const auto* counter = std::get_if<logbook::Counter>(&clock)) {
     std::vector<logbook::Thing> way{thing};
     way.insert(way.end(), ride.hosts.begin(), ride.hosts.end());
@@ -81,7 +81,7 @@ Line Totals::line_of(const logbook::Thing& thing, const Ride& ride, const Clock&
 }
 
 Line Totals::line_of(const Ledger& ledger, const Clock& clock) const {
-  Line line{&ledger, clock, std::nullopt, nullptr};
+  Line line{&ledger, clock, std::nullopt, {}};
   if (const auto* counter = std::get_if<logbook::Counter>(&clock)) {
     line.rules = rules_.find({ledger.aircraft}, *counter);
   }

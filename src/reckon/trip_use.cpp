@@ -26,25 +26,6 @@ quantity::ServiceHours on_clock(const TripView& trip, const Side& side, quantity
   return counts_service_hours(side) ? flown * trip.factor : quantity::service_hours(flown);
 }
 
-// The newest rule that counts the counter for the thing, for its engine, or for the aircraft.
-const logbook::CountingRule* rule_for(const TripView& trip, const logbook::Thing& thing,
-                                      const logbook::Counter& counter) {
-  std::vector<logbook::Thing> subjects = {thing};
-  if (const auto engine = engine_at(trip.view.histories, thing, trip.view.now())) {
-    subjects.push_back(*engine);
-  }
-  subjects.push_back(trip.aircraft);
-  for (const logbook::Thing& subject : subjects) {
-    const auto& facts = trip.view.standing.facts;
-    for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
-      const auto* rule = std::get_if<logbook::CountingRule>(&fact->said->fact);
-      if (rule == nullptr || rule->counter != counter) continue;
-      if (reaches(trip.view.histories, rule->scope, subject)) return rule;
-    }
-  }
-  return nullptr;
-}
-
 quantity::Cycles events(const Trip& trip, logbook::CountedEvent event) {
   switch (event) {
     case logbook::CountedEvent::start:
@@ -57,9 +38,12 @@ quantity::Cycles events(const Trip& trip, logbook::CountedEvent event) {
   return trip.flights;
 }
 
-quantity::Cycles by_rule(const Trip& trip, const logbook::CountingRule& rule) {
+quantity::Cycles by_rules(const Trip& trip,
+                          const std::vector<const logbook::CountingRule*>& rules) {
   quantity::Cycles sum;
-  for (const logbook::Each& each : rule.each) sum += each.weight * events(trip, each.event);
+  for (const logbook::CountingRule* rule : rules) {
+    for (const logbook::Each& each : rule->each) sum += each.weight * events(trip, each.event);
+  }
   return sum;
 }
 
@@ -67,10 +51,10 @@ std::int64_t whole(quantity::Cycles count) { return quantity::ceiling_divide(cou
 
 quantity::Cycles cycles_needed(const TripView& trip, const Item& item,
                                const logbook::Counter& counter) {
-  const logbook::CountingRule* rule = rule_for(trip, item.thing, counter);
+  const auto rules = trip.view.histories.rules_now(item.thing, counter);
   const bool is_own = counter.kind == CounterKind::own;
   quantity::Cycles full = is_own ? quantity::Cycles{} : trip.trip.flights;
-  if (rule != nullptr) full = by_rule(trip.trip, *rule);
+  if (!rules.empty()) full = by_rules(trip.trip, rules);
   const auto dearest = trip.view.histories.dearest_flight(item.thing, counter, flights_looked_back);
   if (!dearest || dearest->is_unknown()) return full;
   return std::max(full, dearest->count() * whole(trip.trip.flights));
