@@ -147,6 +147,11 @@ std::optional<Stay> Histories::stay_now(const logbook::Thing& thing) const {
   return stay_at(thing, now());
 }
 
+std::optional<Stay> Histories::newest_stay(const logbook::Thing& thing) const {
+  const Stay* stay = inside_->totals.stay_at(thing, now());
+  return stay ? std::optional(*stay) : std::nullopt;
+}
+
 std::vector<Stay> Histories::fitted_now(const logbook::Thing& host) const {
   std::vector<Stay> fitted;
   for (const logbook::Thing& thing : inside_->fittings.ever_in(host)) {

@@ -35,6 +35,8 @@ class Histories {
   const std::vector<Stay>& stays(const logbook::Thing& thing) const;  // oldest first
   std::optional<Stay> stay_at(const logbook::Thing& thing, const Mark& mark) const;
   std::optional<Stay> stay_now(const logbook::Thing& thing) const;
+  // The stay that holds now, else the last one; none: never fitted.
+  std::optional<Stay> newest_stay(const logbook::Thing& thing) const;
   std::vector<Stay> fitted_now(const logbook::Thing& host) const;  // children, by place
   std::optional<logbook::Aircraft> aircraft_now(const logbook::Thing& thing) const;
 

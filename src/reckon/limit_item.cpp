@@ -26,7 +26,7 @@ void add_basis_entry(const View& view, const logbook::Thing& thing, Item& item) 
     return side.since == logbook::Basis::fitting;
   };
   if (std::none_of(item.sides.begin(), item.sides.end(), counts_from_fitting)) return;
-  if (const auto stay = view.histories.stay_now(thing)) item.because.push_back(stay->fitted);
+  if (const auto stay = view.histories.newest_stay(thing)) item.because.push_back(stay->fitted);
 }
 
 Item limit_item(const View& view, const logbook::Thing& thing, const LimitInForce& rule) {

@@ -16,8 +16,8 @@ Total used_since(const Subject& subject, const Clock& clock, Basis basis) {
     case Basis::overhaul:
       return histories.since_overhaul(subject.thing, clock, now);
     case Basis::fitting:
-      // Off the aircraft the next fitting begins from nothing.
-      if (!histories.stay_now(subject.thing)) return {zero(clock), {}};
+      // Off the aircraft it stands still until the next fitting.
+      if (histories.stays(subject.thing).empty()) return {zero(clock), {}};
       return histories.since_fitting(subject.thing, clock, now);
     case Basis::new_:
     case Basis::release:
@@ -66,10 +66,6 @@ std::optional<Day> basis_day(const Histories& histories, const logbook::Thing& t
   if (term.after) return term.after;
   const Basis basis = term.since.value_or(Basis::new_);
   if (basis == Basis::done) return std::nullopt;
-  if (basis == Basis::fitting) {
-    const std::optional<Stay> stay = histories.stay_now(thing);
-    return stay ? std::optional(stay->from.day) : std::nullopt;
-  }
   return histories.basis_day(thing, basis == Basis::new_ ? Basis::manufacture : basis);
 }
 

@@ -1,19 +1,6 @@
 """Where the program is known to answer otherwise than the pages ask. Each is counted and printed; the
 comparison fails as soon as one occurs no more, so that it is taken out here."""
 
-from cut import names_in
-
-
-def is_off_since_fitting(day, key, history, own):
-    """design 5: off the aircraft a life is frozen, and since fitting restarts at each fitting. The
-    program shows a limit since fitting as unused as soon as the thing is off."""
-    if not key.startswith(("side ", "item ")):
-        return False
-    name, thing = key[len("side "):].split("|")[:2]
-    where = own[0].get((day, "where " + thing), ())
-    names = names_in(history.lines)
-    return "-" in where and " since fitting" in history.lines[names.index(name)][1]
-
 
 def is_newest_of_two_corrections(day, key, _history, own):
     """practice.md C5: of two corrections made apart the one with less life left counts until it is
@@ -32,7 +19,6 @@ def is_due_beside_not_known(day, key, _history, own):
 
 OPEN = {
     "due beside not known": is_due_beside_not_known,
-    "a limit since fitting of what is off": is_off_since_fitting,
     "of two corrections made apart not the safer": is_newest_of_two_corrections,
 }
 

@@ -260,10 +260,45 @@ BOOST_AUTO_TEST_CASE(since_fitting_restarts_at_each_fitting) {
   const AsOf first(book, "2020-01-02");
   BOOST_TEST(left(life_item(first, "limit:")) == "70.0");
   book.say("2020-01-03", support::removed(part, {kit, "hook", ""}));
+  book.say("2020-01-03", support::flew(kit, "1.0"));
+  const AsOf off(book, "2020-01-03");
+  BOOST_TEST(left(life_item(off, "limit:")) == "70.0");  // off the aircraft it stands still
+  BOOST_TEST(life_item(off, "limit:").because.size() == 2U);
   book.say("2020-01-04", support::fitted(part, {kit, "hook", ""}));
   book.say("2020-01-05", support::flew(kit, "10.0"));
   const AsOf second(book, "2020-01-05");
   BOOST_TEST(left(life_item(second, "limit:")) == "90.0");
+}
+
+BOOST_AUTO_TEST_CASE(what_was_over_since_fitting_is_over_when_it_is_off) {
+  const logbook::Part part = support::part("PN-X", "X-1");
+  support::Book book = plain_book();
+  book.say("2020-01-01", limit(part, {hours("20.0", Basis::fitting)}));
+  book.say("2020-01-01", support::fitted(part, {kit, "hook", ""}, {had_hours("500.0")}));
+  book.say("2020-01-02", support::flew(kit, "30.0"));
+  book.say("2020-01-03", support::removed(part, {kit, "hook", ""}));
+  const reckon::Item item = life_item(AsOf(book, "2020-06-01"), "limit:");
+  BOOST_TEST(left(item) == "-10.0");
+  BOOST_TEST(text(item.state) == "over");
+}
+
+BOOST_AUTO_TEST_CASE(what_was_never_fitted_has_used_nothing_since_fitting) {
+  const logbook::Part part = support::part("PN-X", "X-1");
+  support::Book book = plain_book();
+  book.say("2020-01-01", limit(part, {hours("100.0", Basis::fitting)}));
+  book.say("2020-01-01", support::forward(part, {had_hours("500.0")}));
+  BOOST_TEST(left(life_item(AsOf(book, "2020-01-05"), "limit:")) == "100.0");
+}
+
+BOOST_AUTO_TEST_CASE(days_since_fitting_run_on_when_it_is_off) {  // docs/decisions/0028
+  const logbook::Part part = support::part("PN-X", "X-1");
+  support::Book book = plain_book();
+  book.say("2020-01-01", limit(part, {period(30, PeriodUnit::days, Basis::fitting)}));
+  book.say("2020-01-01", support::fitted(part, {kit, "hook", ""}, {had_hours("500.0")}));
+  book.say("2020-01-03", support::removed(part, {kit, "hook", ""}));
+  BOOST_TEST(left(life_item(AsOf(book, "2020-01-11"), "limit:")) == "20");
+  book.say("2020-01-20", support::fitted(part, {kit, "hook", ""}));
+  BOOST_TEST(left(life_item(AsOf(book, "2020-01-21"), "limit:")) == "29");
 }
 
 BOOST_AUTO_TEST_CASE(at_exactly_the_limit_it_is_due_unless_it_counts_when_exceeding) {
