@@ -84,22 +84,36 @@ bool is_of_programme(const Asked& asked, const TaskInForce& rule) {
   return rule.task->class_ == logbook::TaskClass::task && reaches_thing(asked.aircraft);
 }
 
+// For what an item is not known, or one of its sides while another is due or over.
+Lack lack_of(const Item& item) {
+  if (item.state == State::not_known) return item.lack;
+  const auto side = std::find_if(item.sides.begin(), item.sides.end(),
+                                 [](const Side& one) { return one.lack != Lack::nothing; });
+  return side == item.sides.end() ? Lack::nothing : side->lack;
+}
+
+bool is_lacking(const Item& item) {
+  return item.state == State::not_known || lack_of(item) != Lack::nothing;
+}
+
 bool wants_a_done(const Item& item) {
-  return item.kind == Item::Kind::task && item.state == State::not_known &&
-         (item.lack == Lack::last_done || item.lack == Lack::due_point);
+  const Lack lack = lack_of(item);
+  return item.kind == Item::Kind::task && (lack == Lack::last_done || lack == Lack::due_point);
 }
 
 // The side for whose lack the item is not known, else the one that governs.
 const Side* lacking_side(const Item& item) {
+  const Lack lack = lack_of(item);
+  const bool is_governing = item.state == State::not_known && lack != Lack::total_at_least;
   for (const Side& side : item.sides) {
-    if (item.lack == Lack::total_at_least && side.lack == item.lack) return &side;
+    if (!is_governing && side.lack == lack) return &side;
   }
   return item.governs < 0 ? nullptr : &item.sides[static_cast<std::size_t>(item.governs)];
 }
 
 Missing about_item(Condition condition, const Item& item) {
   Missing missing = about(condition, item.thing);
-  missing.lack = item.lack;
+  missing.lack = lack_of(item);
   missing.entries = {item.entry};
   if (item.task != nullptr) {
     missing.task = item.task->name;
@@ -133,7 +147,7 @@ void add_limits(const Asked& asked, std::vector<Missing>& missing) {
 
 void add_unknown(const Asked& asked, std::vector<Missing>& missing) {
   for (const Item& item : asked.items) {
-    if (item.state != State::not_known || wants_a_done(item)) continue;
+    if (!is_lacking(item) || wants_a_done(item)) continue;
     missing.push_back(about_item(Condition::unknown_read, item));
   }
 }

@@ -40,14 +40,21 @@ bool comes_before(const Item& a, const Item& b) {
   return key(a) < key(b);
 }
 
-// Not known is worse than any left that is not over.
+// Not known is worse than any left with which it is neither due nor over.
 bool is_harsher(const Side& a, const Side& b) {
-  if (!a.left || !b.left) {
-    const bool is_other_over = a.left ? a.state == State::over : b.state == State::over;
-    return a.left ? is_other_over : !is_other_over && b.left.has_value();
-  }
+  if (!a.left || !b.left) return rank(a.state) < rank(b.state);
   if (a.left->raw() == b.left->raw()) return a.left_is_at_most && !b.left_is_at_most;
   return a.left->raw() < b.left->raw();
+}
+
+// Of two readings of a side the one with less left; it is no better known than either.
+void take_harsher(Side& side, const Side& other) {
+  const bool is_open = side.state == State::not_known || other.state == State::not_known;
+  if (is_harsher(other, side)) side = other;
+  if (!is_open || rank(side.state) <= rank(State::not_known)) return;
+  side.state = State::not_known;
+  side.lack = Lack::total_at_least;
+  side.left_is_at_most = true;
 }
 
 bool have_the_same_sides(const Item& a, const Item& b) {
@@ -77,7 +84,7 @@ void take_harsher(Item& item, const Item& other) {
     return;
   }
   for (std::size_t i = 0; i < item.sides.size(); ++i) {
-    if (is_harsher(other.sides[i], item.sides[i])) item.sides[i] = other.sides[i];
+    take_harsher(item.sides[i], other.sides[i]);
   }
   settle(item);
 }

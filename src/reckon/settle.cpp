@@ -9,6 +9,7 @@ namespace reckon {
 namespace {
 
 bool is_over(const Side& side) { return side.state == State::over; }
+bool has_run_out(const Side& side) { return is_over(side) || side.state == State::due; }
 bool is_unknown(const Side& side) { return !side.left; }
 
 // The limit that a part left is measured against: at least one smallest unit.
@@ -70,16 +71,24 @@ int extreme(const Item& item) {
   return static_cast<int>(best);
 }
 
-// The side that is over by the largest part of its limit, whatever else is not known.
-int most_over(const std::vector<Side>& sides) {
+// The side that is over by the largest part of its limit, else one that is due, whatever else is
+// not known.
+int most_run_out(const std::vector<Side>& sides) {
   int most = -1;
   for (std::size_t i = 0; i < sides.size(); ++i) {
-    if (!is_over(sides[i])) continue;
+    if (!has_run_out(sides[i])) continue;
     const bool is_more =
         most < 0 || has_less_of_its_limit_left(sides[i], sides[static_cast<std::size_t>(most)]);
     if (is_more) most = static_cast<int>(i);
   }
   return most;
+}
+
+void settle_run_out(Item& item, int side) {
+  const Side& governing = item.sides[static_cast<std::size_t>(side)];
+  item.governs = side;
+  item.state = governing.state;
+  if (!is_over(governing)) item.expected = governing.expected;
 }
 
 void settle_not_known(Item& item, int side) {
@@ -111,13 +120,12 @@ void settle(Item& item) {
   EXPECT(!item.sides.empty());
   item.expected.reset();
   item.lack = Lack::nothing;
-  const int over = most_over(item.sides);
-  if (item.combine == logbook::Combine::first && over >= 0) {
-    item.governs = over;
-    item.state = State::over;
-    return;
-  }
+  const int run_out = most_run_out(item.sides);
   const int unknown = first_of(item.sides, is_unknown);
+  if (item.combine == logbook::Combine::first && run_out >= 0) {
+    const Side& side = item.sides[static_cast<std::size_t>(run_out)];
+    if (is_over(side) || unknown >= 0) return settle_run_out(item, run_out);
+  }
   if (unknown >= 0) return settle_not_known(item, unknown);
   settle_known(item);
 }

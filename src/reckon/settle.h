@@ -1,5 +1,6 @@
 // reckon/settle.h: which side of an item governs, and the item's state. Combined first, the first
-// side to run out governs and what is over counts before all else; combined latest, the last.
+// side to run out governs and what is over or due counts before what is not known; combined latest,
+// the last.
 #pragma once
 
 #include "reckon/item.h"

@@ -46,8 +46,12 @@ void set_more(Json& object, const Item& item) {
   object.set("last_done_signed",
              item.last_done_signed ? Json(words::sign_state_word(*item.last_done_signed)) : Json());
   object.set("not_counted", names_json(item.not_counted));
-  const bool is_known = item.state != reckon::State::not_known;
-  object.set("why_not_known", is_known ? Json() : Json(words::lack_text(item)));
+}
+
+// Of a side that is not known while another is due or over, why it is not.
+Json why_not_known(const Item& item, const Side& side) {
+  if (item.state == reckon::State::not_known) return words::lack_text(item);
+  return side.lack == reckon::Lack::nothing ? Json() : Json(words::lack_text(side));
 }
 
 // Only of lives that several models or counters use up together.
@@ -68,6 +72,7 @@ Json side_json(const Item& item, const Side& side) {
   object.set("due_at_airframe", figure_json(side.due_at_airframe, Toward::down));
   object.set("expected_day", day_json(side.expected));
   set_more(object, item);
+  object.set("why_not_known", why_not_known(item, side));
   set_sharing(object, item, side);
   return object;
 }
@@ -79,7 +84,8 @@ Json item_without_sides(const Item& item) {
   object.set("governs", true).set("state", state_word(item.state));
   set_rest(object, item);
   set_more(object, item);
-  return object;
+  const bool is_known = item.state != reckon::State::not_known;
+  return object.set("why_not_known", is_known ? Json() : Json(words::lack_text(item)));
 }
 
 }  // namespace

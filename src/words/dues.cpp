@@ -73,6 +73,14 @@ std::string ago_text(quantity::Day day, quantity::Day today) {
   return fill("{} ago", {counted(days, "day", "days")});
 }
 
+// One side is due or over, and what is left on another is not known.
+std::string not_known_beside(const Item& item) {
+  for (const Side& side : item.sides) {
+    if (side.lack != Lack::nothing) return fill(" Beside that, {}.", {lack_text(side)});
+  }
+  return {};
+}
+
 // What is left at most may be told, though it is not known whether it is well.
 bool has_figure(const Item& item) {
   const Side* side = governing(item);
@@ -101,7 +109,8 @@ std::string attention_text(const Item& item) {
   const Side* side = governing(item);
   const bool is_known = side != nullptr && side->left && item.state != State::not_known;
   if (!is_known) return fill("Not known: {}, since {}.", {item_name(item), lack_text(item)});
-  return item.state == State::over ? over_sentence(item, *side) : due_sentence(item, *side);
+  return (item.state == State::over ? over_sentence(item, *side) : due_sentence(item, *side)) +
+         not_known_beside(item);
 }
 
 std::string lack_text(const Side& side) {

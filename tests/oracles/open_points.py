@@ -1,7 +1,6 @@
 """Where the program is known to answer otherwise than the pages ask. Each is counted and printed; the
 comparison fails as soon as one occurs no more, so that it is taken out here."""
 
-
 def is_newest_of_two_corrections(day, key, _history, own):
     """practice.md C5: of two corrections made apart the one with less life left counts until it is
     decided. The program takes one of them for everything."""
@@ -11,14 +10,7 @@ def is_newest_of_two_corrections(day, key, _history, own):
     return key == "question two corrections" or len(own[0].get((day, key), ())) > 1
 
 
-def is_due_beside_not_known(day, key, _history, own):
-    """design 7: no beats not known, for limits too. With one side due and another not known the
-    program heads the limit with not known."""
-    return key.startswith("item ") and own[0].get((day, key)) == ("due",)
-
-
 OPEN = {
-    "due beside not known": is_due_beside_not_known,
     "of two corrections made apart not the safer": is_newest_of_two_corrections,
 }
 

@@ -5,6 +5,7 @@
 #include "definitions.h"
 #include "flyable.h"
 #include "reckon/ready.h"
+#include "reckon/settle.h"
 
 using namespace definitions;
 using logbook::CounterKind;
@@ -113,6 +114,43 @@ BOOST_AUTO_TEST_CASE(there_is_no_yes_with_any_side_that_is_at_most) {
   BOOST_CHECK(missing.lack == Lack::total_at_least);
   BOOST_CHECK(missing.thing == logbook::Thing(hook));
   BOOST_CHECK(missing.clock == reckon::Clock(starts(1).counter));
+}
+
+BOOST_AUTO_TEST_CASE(the_last_legal_day_hides_no_side_that_is_not_known) {
+  for (const bool is_at_least : {true, false}) {
+    support::Book book = flyable::complete_book();
+    const logbook::Part hook = support::part("PN-H", "H-1");
+    logbook::Had some = had(starts(20));
+    some.grade = logbook::Grade::at_least;
+    book.say("2025-03-01", forward(hook, {had_hours("100.0")}));
+    if (is_at_least) book.say("2025-03-01", forward(hook, {some}));
+    book.say("2025-03-01", support::fitted(hook, {flyable::kit, "cargo hook", ""}));
+    book.say("2025-03-01",
+             limit(hook, {after(period(9, PeriodUnit::days), "2025-03-01"), count(starts(200))}));
+    const reckon::Item item = due_item(AsOf(book, "2025-03-10"), flyable::kit, "limit:PN-H");
+    BOOST_TEST(text(item.state) == "due");  // today is its last legal day
+    const reckon::Ready ready = flyable::ask(book, "2025-03-10", {});
+    BOOST_CHECK(ready.answer == reckon::Answer::not_known);
+    BOOST_REQUIRE_EQUAL(ready.missing.size(), 1U);
+    BOOST_CHECK(ready.missing.front().lack == (is_at_least ? Lack::total_at_least : Lack::total));
+    BOOST_CHECK(ready.missing.front().clock == reckon::Clock(starts(1).counter));
+  }
+}
+
+BOOST_AUTO_TEST_CASE(of_two_readings_neither_makes_the_other_known) {
+  Fitted open(20);
+  const reckon::Item at_most = open.life(Combine::first);
+  reckon::Item less = at_most;
+  less.sides.at(1).left = *at_most.sides.at(1).left - reckon::Figure(quantity::whole_cycles(30));
+  less.sides.at(1).left_is_at_most = false;
+  less.sides.at(1).state = State::ok;
+  less.sides.at(1).lack = Lack::nothing;
+  reckon::settle(less);
+  for (const auto& [one, other] : {std::pair{at_most, less}, std::pair{less, at_most}}) {
+    const auto items = reckon::harsher({one}, {other});
+    BOOST_TEST(text(items.front().state) == "not known");
+    BOOST_TEST(text(items.front().sides.at(1).left) == "150");
+  }
 }
 
 BOOST_AUTO_TEST_SUITE_END()

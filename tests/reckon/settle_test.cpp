@@ -73,6 +73,15 @@ BOOST_AUTO_TEST_CASE(what_is_over_governs_whatever_else_is_not_known) {
   BOOST_TEST(!item.expected.has_value());
 }
 
+BOOST_AUTO_TEST_CASE(what_is_due_governs_whatever_else_is_not_known) {  // no beats not known
+  const Side due = hours_side("0.0", "100.0", State::due);
+  const Item item = settled({unknown_side(), due});
+  BOOST_TEST(item.governs == 1);
+  BOOST_TEST(definitions::text(item.state) == "due");
+  const Item latest = settled({unknown_side(), due}, logbook::Combine::latest);
+  BOOST_TEST(definitions::text(latest.state) == "not known");
+}
+
 BOOST_AUTO_TEST_CASE(one_side_not_known_leaves_the_item_not_known) {
   const Item item = settled({hours_side("10.0", "100.0", State::soon), unknown_side()});
   BOOST_TEST(definitions::text(item.state) == "not known");
