@@ -73,7 +73,10 @@ class Limits:
         left = term["amount"] - figure[0]
         is_hours = term["clock"].startswith("h")
         near = SOON_HOURS if is_hours else SOON_COUNT
-        side |= {"left": left, "state": state_of(left, near, exceeding)}
+        state = state_of(left, near, exceeding)
+        if figure[1] == AT_LEAST and state < NOT_KNOWN:
+            state = NOT_KNOWN  # what is left at most may be none (docs/decisions 0024)
+        side |= {"left": left, "state": state}
         if term["clock"] == "h":
             side["due"] = self.due_airframe(thing, left, figure)
         return side
