@@ -77,6 +77,7 @@ std::optional<quantity::ServiceHours> Totals::hours_before(const Ledger& ledger,
   if (!beyond || beyond->counted.sureness() != Sureness::exact) return std::nullopt;
   const quantity::ServiceHours counted = beyond->counted.hours();
   const quantity::ServiceHours all = service(ledger.uses[use], ledger.uses[use].raw);
+  if (all == quantity::ServiceHours{}) return std::nullopt;
   const quantity::Hours stated = quantity::floor_to_seconds(beyond->stated);
   if (agrees(stated, counted)) return quantity::ServiceHours{};
   if (agrees(stated, counted + all)) return all;
@@ -110,6 +111,9 @@ Used Totals::at_the_ends(const Line& line, const Ride& ride, const Span& part, S
     const bool came_before = part.from == ride.from && spread.began < part.from;
     if (!goes_past && !(is_tallied && came_before)) continue;
     const Amount whole = Tally::amount(line, ledger.uses[spread.use]);
+    // None of it came before: not even some of what nobody counted.
+    if (goes_past && hours_before(ledger, spread.use, part.to) == quantity::ServiceHours{})
+      continue;
     const std::int64_t to =
         goes_past ? amount_before(line, spread.use, part.to).value_or(whole.value) : whole.value;
     const std::int64_t from =

@@ -14,6 +14,18 @@ bool is_exactly_nothing(const Figure& figure) {
   return figure.raw() == 0 && figure.sureness() == Sureness::exact;
 }
 
+// Of days that lie on both sides of the mark, off and on again within them, what it may have flown
+// before is counted after the mark too: there it counts from what was flown for certain.
+Figure certain_at(const Histories& histories, const logbook::Thing& thing, const Clock& clock,
+                  const Mark& mark) {
+  const Figure then = plain(histories.total(thing, clock, mark).figure);
+  if (histories.now() < mark) return then;
+  const Figure now = plain(histories.total(thing, clock, histories.now()).figure);
+  const Figure since = plain(histories.used_between(thing, clock, mark, histories.now()));
+  const Figure certain = now - since;
+  return certain.compare(then) < 0 ? certain : then;
+}
+
 }  // namespace
 
 Figure plain(const Figure& figure) { return figure.as_sure_as(Sureness::exact); }
@@ -29,7 +41,7 @@ std::optional<Mark> first_on_record(const Histories& histories, const logbook::T
 std::optional<Figure> place_on_clock(const Histories& histories, const logbook::Thing& thing,
                                      const Clock& clock, const Mark& mark) {
   const std::optional<Mark> first = first_on_record(histories, thing);
-  if (!first || *first <= mark) return plain(histories.total(thing, clock, mark).figure);
+  if (!first || *first <= mark) return certain_at(histories, thing, clock, mark);
   const Figure at_first = histories.total(thing, clock, *first).figure;
   const bool is_same_day = mark.day == first->day;
   const bool is_the_night_before =

@@ -2,6 +2,7 @@
 // life is never reckoned lower than it may be; a stated total has its place among the flights).
 #include <boost/test/unit_test.hpp>
 
+#include "definitions.h"
 #include "reckon/checking.h"
 #include "told.h"
 
@@ -177,6 +178,39 @@ BOOST_AUTO_TEST_CASE(hours_unaccounted_for_may_have_been_flown_since_the_use_bef
   record.say("2025-03-06", support::unaccounted(record.kit, "2.3"));
   BOOST_TEST(Told(record, "2025-03-10").hours(part) == "3.3");
   BOOST_TEST(Told(record, "2025-03-10").count(part, CounterKind::starts) == "at least 1");
+}
+
+BOOST_AUTO_TEST_CASE(a_total_before_all_missing_hours_leaves_nothing_open) {
+  Record record;
+  record.begin("2000.0", "");
+  record.say("2025-03-01", fitted(part, {record.kit, "hub", "2000.0"}, {had_hours("0.0")}));
+  record.say("2025-03-02", flew(record.kit, "1.0", {starts(1)}));
+  record.say("2025-03-04", removed(part, {record.kit, "hub", "2001.0"}));
+  record.say("2025-03-06", support::unaccounted(record.kit, "2.3"));
+  BOOST_TEST(Told(record, "2025-03-10").hours(part) == "1.0");
+  BOOST_TEST(Told(record, "2025-03-10").count(part, CounterKind::starts) == "1");
+}
+
+BOOST_AUTO_TEST_CASE(of_a_sheet_without_hours_a_total_tells_nothing) {
+  Record record;
+  record.begin("2000.0", "");
+  record.say("2025-03-01", fitted(part, {record.kit, "hub", "2000.0"}, {had_hours("0.0")}));
+  record.say("2025-03-08", days(record.kit, "0.0", "2025-03-03"));
+  record.say("2025-03-05", removed(part, {record.kit, "hub", "2000.0"}));
+  BOOST_TEST(Told(record, "2025-03-10").count(part, CounterKind::landings) == "8");
+}
+
+BOOST_AUTO_TEST_CASE(work_within_a_sheet_counts_from_what_was_flown_for_certain_before) {
+  Sheet record("");
+  record.say("2025-03-06", fitted(part, {record.kit, "hub", ""}));
+  record.say(
+      "2025-03-01",
+      definitions::limit(part, {definitions::after(definitions::hours("20.0"), "2025-03-06")}));
+  record.say("2025-03-01", definitions::task("swing", part, {definitions::hours("10.0")}));
+  record.say("2025-03-07", support::done("swing", part));
+  const definitions::AsOf asked(record, "2025-03-10");
+  BOOST_TEST(definitions::left(life_item(asked, "limit:PN-4")) == "12.0");
+  BOOST_TEST(definitions::left(due_item(asked, record.kit, "task:swing")) == "2.0");
 }
 
 BOOST_AUTO_TEST_CASE(moves_within_a_sheet_are_asked_about_unless_a_total_is_stated) {
