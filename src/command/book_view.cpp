@@ -6,6 +6,7 @@
 
 #include "document/render.h"
 #include "reckon/aboard.h"
+#include "reckon/apart.h"
 #include "reckon/waiting.h"
 #include "reckon/work.h"
 #include "store/book.h"
@@ -40,7 +41,7 @@ int harshness(reckon::Answer answer) {
   return 2;
 }
 
-// Of two orders within a day, the answer that lets less be flown.
+// Of two ways to read the record, the answer that lets less be flown.
 reckon::Ready harsher(reckon::Ready a, reckon::Ready b) {
   if (harshness(a.answer) != harshness(b.answer)) {
     return harshness(a.answer) > harshness(b.answer) ? a : b;
@@ -48,6 +49,74 @@ reckon::Ready harsher(reckon::Ready a, reckon::Ready b) {
   const bool b_allows_less =
       a.allowed_hours && b.allowed_hours && *b.allowed_hours < *a.allowed_hours;
   return b_allows_less ? b : a;
+}
+
+// One way to read the record: the facts, in one order or both.
+struct Way {
+  const reckon::Standing* facts = nullptr;
+  std::vector<const reckon::Histories*> orders;
+};
+
+Way way_of(const reckon::Standing& facts, const std::optional<reckon::Histories>& early,
+           const std::optional<reckon::Histories>& late) {
+  Way way{&facts, {&*early}};
+  if (late) way.orders.push_back(&*late);
+  return way;
+}
+
+std::vector<Way> ways_of(const BookView& view) {
+  std::vector<Way> ways{way_of(view.standing, view.early, view.late)};
+  for (const auto& other : view.others) {
+    ways.push_back(way_of(other->standing, other->early, other->late));
+  }
+  return ways;
+}
+
+// The items with least left by any way and order.
+template <class Items>
+std::vector<reckon::Item> least_of(const BookView& view, const Items& items) {
+  std::vector<std::vector<reckon::Item>> by_way;
+  for (const Way& way : ways_of(view)) {
+    by_way.push_back(items(*way.orders.front(), *way.facts));
+    if (way.orders.size() < 2) continue;
+    by_way.back() =
+        reckon::harsher(std::move(by_way.back()), items(*way.orders.back(), *way.facts));
+  }
+  return reckon::with_least_left(std::move(by_way), view.are_all_read);
+}
+
+// Where not all ways were read, any of the open corrections may be about the aircraft.
+void leave_undecided(const BookView& view, const logbook::Aircraft& aircraft,
+                     reckon::Ready& ready) {
+  if (ready.answer == reckon::Answer::yes) ready.answer = reckon::Answer::not_known;
+  ready.allowed_hours.reset();
+  for (const reckon::Question& question : view.standing.questions) {
+    const bool is_told =
+        std::any_of(ready.missing.begin(), ready.missing.end(),
+                    [&](const auto& one) { return one.question == question.name; });
+    if (is_told || question.class_ != "two corrections") continue;
+    reckon::Missing open;
+    open.condition = reckon::Condition::questions;
+    open.thing = aircraft;
+    open.question = question.name;
+    open.entries = question.entries;
+    ready.missing.push_back(std::move(open));
+  }
+}
+
+// The record with its corrections made apart decided in the other ways.
+void read_otherwise(BookView& view) {
+  reckon::WaysToDecide ways = reckon::ways_to_decide(view.standing.made_apart);
+  view.are_all_read = ways.are_all;
+  for (const reckon::Decided& way : ways.others) {
+    auto other = std::make_unique<OtherReading>();
+    other->standing = reckon::standing(view.entries, view.as_of, way);
+    other->early.emplace(other->standing, view.as_of, reckon::Ambiguous::early);
+    if (other->early->has_ambiguous_order()) {
+      other->late.emplace(other->standing, view.as_of, reckon::Ambiguous::late);
+    }
+    view.others.push_back(std::move(other));
+  }
 }
 
 // The newest day in the entries of each other base that joined (docs/decisions/0010).
@@ -94,6 +163,11 @@ report::Sheet BookView::sheet() const {
   sheet.as_of = as_of;
   sheet.horizon = horizon;
   sheet.tenths = settings.tenths;
+  for (const reckon::Question& question : standing.questions) {
+    if (question.class_ == "two corrections") {
+      sheet.notices.push_back(words::question_text(question));
+    }
+  }
   return sheet;
 }
 
@@ -124,24 +198,30 @@ report::Sheet BookView::daily_sheet(const logbook::Aircraft& aircraft) const {
 
 std::vector<reckon::Item> BookView::due(const logbook::Aircraft& aircraft,
                                         const reckon::Soon& soon) const {
-  auto items = reckon::due(*early, standing, aircraft, soon);
-  if (!late) return items;
-  return reckon::harsher(std::move(items), reckon::due(*late, standing, aircraft, soon));
+  return least_of(*this, [&](const auto& histories, const auto& facts) {
+    return reckon::due(histories, facts, aircraft, soon);
+  });
 }
 
 std::vector<reckon::Item> BookView::lives() const {
-  auto items = reckon::lives(*early, standing);
-  if (!late) return items;
-  return reckon::harsher(std::move(items), reckon::lives(*late, standing));
+  return least_of(*this, [](const auto& histories, const auto& facts) {
+    return reckon::lives(histories, facts);
+  });
 }
 
 reckon::Ready BookView::ready(const logbook::Aircraft& aircraft, const reckon::Trip& trip) const {
   reckon::Book book;
   book.review_days = settings.review_days;
   book.all_bases_heard = are_all_heard(entries, own, early->last_flight(aircraft));
-  reckon::Ready first = reckon::ready(*early, standing, {aircraft, trip, book});
-  if (!late) return first;
-  return harsher(std::move(first), reckon::ready(*late, standing, {aircraft, trip, book}));
+  std::optional<reckon::Ready> least;
+  for (const Way& way : ways_of(*this)) {
+    for (const reckon::Histories* histories : way.orders) {
+      reckon::Ready here = reckon::ready(*histories, *way.facts, {aircraft, trip, book});
+      least = least ? harsher(std::move(*least), std::move(here)) : std::move(here);
+    }
+  }
+  if (!are_all_read) leave_undecided(*this, aircraft, *least);
+  return std::move(*least);
 }
 
 Settings settings_of(const std::vector<Entry>& entries) {
@@ -173,6 +253,7 @@ std::unique_ptr<BookView> view_of(std::vector<Entry> entries, quantity::Day as_o
   if (view->early->has_ambiguous_order()) {
     view->late.emplace(view->standing, as_of, reckon::Ambiguous::late);
   }
+  read_otherwise(*view);
   return view;
 }
 
@@ -192,6 +273,11 @@ ExitCode ask(const Typed& typed, World& world, AnswerTo answer) {
 Answered answered(report::Answer answer) {
   const ExitCode code = answer.needs_attention ? attention : done;
   return {std::move(answer), code};
+}
+
+Answered answered(report::Answer answer, const BookView& view) {
+  if (!view.standing.made_apart.empty()) answer.needs_attention = true;
+  return answered(std::move(answer));
 }
 
 ExitCode say_answer(const report::Answer& answer, const Typed& typed, World& world) {

@@ -25,6 +25,13 @@ struct Settings {
   std::int64_t review_days = 30;
 };
 
+// The record with corrections made apart decided in one of the other ways.
+struct OtherReading {
+  reckon::Standing standing;
+  std::optional<reckon::Histories> early;
+  std::optional<reckon::Histories> late;
+};
+
 // Everything that answers rest on. Members point into one another, so it is not moved.
 struct BookView {
   std::vector<logbook::Entry> entries;
@@ -35,8 +42,10 @@ struct BookView {
   reckon::Standing standing;
   std::optional<reckon::Histories> early;  // work before the day's flights where nothing tells
   std::optional<reckon::Histories> late;   // only if an order within a day is ambiguous
-  logbook::WriterId own;                   // the writer of this book
-  std::string book_notice;  // that copies elsewhere are too old, or that the book is; or empty
+  std::vector<std::unique_ptr<OtherReading>> others;
+  bool are_all_read = true;  // whether these are all the ways to decide (reckon/apart.h)
+  logbook::WriterId own;     // the writer of this book
+  std::string book_notice;   // that copies elsewhere are too old, or that the book is; or empty
 
   // The reckoning that most figures are shown from.
   const reckon::Histories& histories() const { return *early; }
@@ -49,7 +58,8 @@ struct BookView {
   // The same with the notice about the book and its copies, for the answers that are looked at
   // every day.
   report::Sheet daily_sheet(const logbook::Aircraft& aircraft) const;
-  // The due list with the harsher of both orders; the lives likewise.
+  // The due list with the harsher of both orders, and of corrections made apart; the lives
+  // likewise.
   std::vector<reckon::Item> due(const logbook::Aircraft& aircraft,
                                 const reckon::Soon& soon = {}) const;
   std::vector<reckon::Item> lives() const;
@@ -108,6 +118,8 @@ ExitCode run_asking(const Typed& typed, World& world) {
 }
 // Writes the answer in the form asked for, and gives the exit code.
 Answered answered(report::Answer answer);  // attention if it needs some, else done
+// The same of what rests on the whole record: a correction that is not decided wants attention too.
+Answered answered(report::Answer answer, const BookView& view);
 ExitCode say_answer(const report::Answer& answer, const Typed& typed, World& world);
 ExitCode say_unanswerable(const Unanswerable& why, World& world);
 

@@ -38,7 +38,8 @@ Answering answer_due(const Typed& typed, const BookView& view) {
   }
   const auto& which = std::get<logbook::Aircraft>(aircraft);
   return answered(
-      report::due_list(view.histories(), which, view.due(which, soon), view.daily_sheet(which)));
+      report::due_list(view.histories(), which, view.due(which, soon), view.daily_sheet(which)),
+      view);
 }
 
 const Command due_command{

@@ -21,7 +21,8 @@ Answering answer_fleet(const Typed& typed, const BookView& view) {
   fleet.series = reckon::trend::margin_series(view.histories(), view.standing);
   fleet.exceedances = reckon::open_exceedances(view.histories(), view.standing);
   fleet.charts_too = typed.has("--charts");
-  return answered(report::fleet_list(view.histories(), std::move(fleet), view.sheet_with_gaps({})));
+  return answered(report::fleet_list(view.histories(), std::move(fleet), view.sheet_with_gaps({})),
+                  view);
 }
 
 const Command fleet_command{

@@ -34,7 +34,8 @@ Answering answer_lives(const Typed& typed, const BookView& view) {
     title = words::thing_name(thing);
     items = only_about(std::move(items), thing);
   }
-  return answered(report::lives_list(view.histories(), title, items, view.sheet_with_work({})));
+  return answered(report::lives_list(view.histories(), title, items, view.sheet_with_work({})),
+                  view);
 }
 
 const Command lives_command{"lives",

@@ -64,8 +64,10 @@ ExitCode run_why(const Typed& typed, World& world) {
   const auto found = find_items(view, typed.joined());
   if (const auto* why = std::get_if<Unanswerable>(&found)) return say_unanswerable(*why, world);
   const Items& items = std::get<Items>(found);
-  return say_answer(report::why_answer(view.histories(), items, sheet_of(view, items)), typed,
-                    world);
+  const Answered answer =
+      answered(report::why_answer(view.histories(), items, sheet_of(view, items)), view);
+  say_answer(answer.answer, typed, world);
+  return answer.code;
 }
 
 }  // namespace

@@ -189,6 +189,7 @@ const logbook::Said* said_in(const logbook::Entry& entry) {
 }
 
 ChainValue value_of(const Chain& chain, const Knowledge& knowledge, const Seen* seen) {
+  if (chain.is_left_out) return {};
   if (chain.links.size() == 1) return value_of_one(*chain.links.front().entry, seen);
   const Standings standings(chain, knowledge, seen);
   ChainValue value;
@@ -197,9 +198,12 @@ ChainValue value_of(const Chain& chain, const Knowledge& knowledge, const Seen* 
   const std::vector<std::size_t> newest = newest_values(chain, standings);
   if (newest.empty()) return value;
   const auto id_of = [&](std::size_t at) { return chain.links[at].entry->id; };
-  const std::size_t taken =
+  std::size_t taken =
       *std::max_element(newest.begin(), newest.end(),
                         [&](std::size_t a, std::size_t b) { return id_of(a) < id_of(b); });
+  for (const std::size_t at : newest) {
+    if (chain.taken == id_of(at)) taken = at;
+  }
   value.said = said_in(*chain.links[taken].entry);
   value.chain = path_to(chain, taken);
   value.is_corrected_and_struck = standings.is_below_a_strike(taken);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "logbook/entry.h"
@@ -18,6 +19,9 @@ struct Link {
 };
 struct Chain {
   std::vector<Link> links;  // the first entry first; each after its target
+  // Of corrections that stand beside each other, the one by which it is read; else the newest.
+  std::optional<logbook::EntryId> taken;
+  bool is_left_out = false;  // read as if nothing of it were on record
   const logbook::EntryId& root() const { return links.front().entry->id; }
 };
 

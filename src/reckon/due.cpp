@@ -64,13 +64,7 @@ bool have_the_same_sides(const Item& a, const Item& b) {
                     });
 }
 
-// An open limit stays open, whatever its sides say; the sides of a mixed one are not told apart.
-bool is_settled_by_sides(const Item& item) {
-  const bool is_open = item.lack == Lack::shared_lives || item.lack == Lack::two_policies ||
-                       item.lack == Lack::not_shareable || item.lack == Lack::model;
-  return !item.sides.empty() && !is_open && item.mixed == nullptr;
-}
-
+// The sides of a mixed limit are not told apart.
 bool is_worse(const Item& a, const Item& b) {
   if (rank(a.state) != rank(b.state)) return rank(a.state) < rank(b.state);
   const Side* side = governing(a);
@@ -89,6 +83,26 @@ void take_harsher(Item& item, const Item& other) {
   settle(item);
 }
 
+// A limit or task that was corrected to other terms.
+bool have_other_terms(const Item& a, const Item& b) {
+  if (a.sides.empty() || b.sides.empty()) return false;
+  return a.combine != b.combine || !have_the_same_sides(a, b);
+}
+
+// By terms that differ both are told.
+void add_harsher(std::vector<Item>& items, Item other) {
+  const auto same = std::find_if(items.begin(), items.end(),
+                                 [&](const Item& item) { return item.id == other.id; });
+  if (same == items.end()) {
+    items.push_back(std::move(other));
+  } else if (have_other_terms(*same, other)) {
+    other.id += ":otherwise";
+    add_harsher(items, std::move(other));
+  } else {
+    take_harsher(*same, other);
+  }
+}
+
 }  // namespace
 
 std::vector<Item> due(const Histories& histories, const Standing& standing,
@@ -103,18 +117,10 @@ std::vector<Item> due(const Histories& histories, const Standing& standing,
   return items;
 }
 
-std::vector<Item> harsher(std::vector<Item> early, std::vector<Item> late) {
-  for (Item& other : late) {
-    const auto same = std::find_if(early.begin(), early.end(),
-                                   [&](const Item& item) { return item.id == other.id; });
-    if (same == early.end()) {
-      early.push_back(std::move(other));
-    } else {
-      take_harsher(*same, other);
-    }
-  }
-  sort_by_what_comes_first(early);
-  return early;
+std::vector<Item> harsher(std::vector<Item> one, std::vector<Item> other) {
+  for (Item& item : other) add_harsher(one, std::move(item));
+  sort_by_what_comes_first(one);
+  return one;
 }
 
 void sort_by_what_comes_first(std::vector<Item>& items) {

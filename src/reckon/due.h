@@ -12,8 +12,9 @@ namespace reckon {
 std::vector<Item> due(const Histories& histories, const Standing& standing,
                       const logbook::Aircraft& aircraft, const Soon& soon);
 
-// With an ambiguous order within a day: each side as the reckoning with less left has it.
-std::vector<Item> harsher(std::vector<Item> early, std::vector<Item> late);
+// Of two ways to read the record, as with an ambiguous order within a day: each side as the one
+// with less left has it.
+std::vector<Item> harsher(std::vector<Item> one, std::vector<Item> other);
 
 // The order of a list: over first, then due, then not known, then what comes first by forecast.
 void sort_by_what_comes_first(std::vector<Item>& items);

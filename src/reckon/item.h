@@ -30,6 +30,7 @@ enum class Lack {
   two_policies,    // two that differ are on record
   not_shareable,   // its policy does not say how a limit of this form is shared
   terms,           // the limit or task says no amount that could be counted
+  undecided,       // it rests on corrections made apart, of which more are open than are reckoned
 };
 
 // Warn "soon" within these; the command's --within may widen them.

@@ -112,6 +112,12 @@ void settle_known(Item& item) {
 
 }  // namespace
 
+bool is_settled_by_sides(const Item& item) {
+  const bool is_open = item.lack == Lack::shared_lives || item.lack == Lack::two_policies ||
+                       item.lack == Lack::not_shareable || item.lack == Lack::model;
+  return !item.sides.empty() && !is_open && item.mixed == nullptr;
+}
+
 bool has_less_of_its_limit_left(const Side& a, const Side& b) {
   return a.left->raw() * measure(b) < b.left->raw() * measure(a);
 }

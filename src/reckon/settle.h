@@ -10,6 +10,10 @@ namespace reckon {
 // Sets governs, state, expected and lack from the sides, which must not be empty.
 void settle(Item& item);
 
+// Whether its sides say its state; an item without any, with an open limit or with a mixed one is as
+// it is.
+bool is_settled_by_sides(const Item& item);
+
 // Whether a has a smaller part of its limit left than b (128 bits, never divided).
 bool has_less_of_its_limit_left(const Side& a, const Side& b);
 

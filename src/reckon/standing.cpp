@@ -42,13 +42,11 @@ std::vector<logbook::EntryId> ids_of(const Chain& chain) {
   return ids;
 }
 
-void ask_about(const Chain& chain, const ChainValue& value, std::vector<Question>& questions) {
-  if (!value.apart.empty()) {
-    questions.push_back(make_question("two corrections", value.apart, things_of(chain)));
-  }
-  if (value.is_corrected_and_struck) {
-    questions.push_back(make_question("struck and corrected", ids_of(chain), things_of(chain)));
-  }
+bool is_any_by(const Chain& chain, const std::vector<logbook::EntryId>& ids, quantity::Day day) {
+  return std::any_of(chain.links.begin(), chain.links.end(), [&](const Link& link) {
+    const bool is_named = std::find(ids.begin(), ids.end(), link.entry->id) != ids.end();
+    return is_named && said_in(*link.entry)->day <= day;
+  });
 }
 
 // The facts as they are gathered, with the ends of people and keys of every day.
@@ -58,6 +56,16 @@ struct Gathered {
   Standing result;
   std::vector<StandingFact> ends;
 };
+
+// Whichever of them is taken: the other may count by the day asked about, or already now.
+void note_made_apart(const Chain& chain, const ChainValue& value, Gathered& gathered) {
+  if (value.apart.empty() || !is_any_by(chain, value.apart, gathered.as_of)) return;
+  MadeApart apart{chain.root(), value.apart};
+  std::sort(apart.corrections.begin(), apart.corrections.end());
+  gathered.result.made_apart.push_back(std::move(apart));
+  gathered.result.questions.push_back(
+      make_question("two corrections", value.apart, things_of(chain)));
+}
 
 void add_value(const Chain& chain, Gathered& gathered) {
   Standing& result = gathered.result;
@@ -70,8 +78,12 @@ void add_value(const Chain& chain, Gathered& gathered) {
   fact.said = said;
   fact.written = gathered.written.at(fact.root);
   if (value.said != nullptr && is_end(said->fact)) gathered.ends.push_back(fact);
+  note_made_apart(chain, value, gathered);
   if (said->day > gathered.as_of) return;
-  ask_about(chain, value, result.questions);
+  if (value.is_corrected_and_struck) {
+    result.questions.push_back(
+        make_question("struck and corrected", ids_of(chain), things_of(chain)));
+  }
   (value.said != nullptr ? result.facts : result.struck).push_back(std::move(fact));
 }
 
@@ -87,10 +99,22 @@ void ask_about_missing(const logbook::Entry& entry, std::vector<Question>& quest
       make_question("names an entry that is not here", {entry.id}, things_in(entry.said->fact)));
 }
 
+void read_as_decided(const Decided& decided, std::vector<Chain>& chains) {
+  if (decided.empty()) return;
+  for (Chain& chain : chains) {
+    const auto found = decided.find(chain.root());
+    if (found == decided.end()) continue;
+    chain.taken = found->second;
+    chain.is_left_out = !found->second;
+  }
+}
+
 }  // namespace
 
-Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_of) {
+Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_of,
+                  const Decided& decided) {
   Chains chains = chains_of(entries);
+  read_as_decided(decided, chains.all);
   Gathered gathered{written_places(entries), as_of, {}, {}};
   Standing& result = gathered.result;
   result.knowledge = Knowledge(entries);

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,10 +15,19 @@
 
 namespace reckon {
 
+// Corrections of one entry that were made apart; which of them counts nobody has decided.
+struct MadeApart {
+  logbook::EntryId root;
+  std::vector<logbook::EntryId> corrections;  // by (writer, number); the last counts
+};
+// By first entry, the correction that is taken instead; absent: nothing of that entry counts.
+using Decided = std::map<logbook::EntryId, std::optional<logbook::EntryId>>;
+
 struct Standing {
   std::vector<StandingFact> facts;   // by (day, written)
   std::vector<StandingFact> struck;  // for history; said is the last value
   std::vector<Question> questions;
+  std::vector<MadeApart> made_apart;
   // Entries that this version cannot read, with what they are about.
   std::vector<const logbook::Entry*> unread;
   // For reckoning the book as it stood when an entry was written.
@@ -28,6 +39,7 @@ struct Standing {
 
 // The entries must outlive the result. Facts whose day is after as_of are left out; corrections and
 // strikes have no day of their own (design 2).
-Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_of);
+Standing standing(const std::vector<logbook::Entry>& entries, quantity::Day as_of,
+                  const Decided& decided = {});
 
 }  // namespace reckon

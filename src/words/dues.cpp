@@ -145,6 +145,8 @@ std::string lack_text(const Side& side) {
       return "its limits differ from model to model, and no way is known to share one of this form";
     case Lack::terms:
       return "no amount is stated that could be counted";
+    case Lack::undecided:
+      return "it rests on corrections made apart, and nobody has decided between them";
   }
   return {};
 }

@@ -13,6 +13,7 @@
 #include <string>
 #include <unordered_map>
 
+#include "reckon/apart.h"
 #include "reckon/due.h"
 #include "reckon/histories.h"
 #include "reckon/lives.h"
@@ -155,7 +156,8 @@ std::string text(const reckon::Side& side) {
 class Asked {
  public:
   Asked(const Book& book, quantity::Day day)
-      : standing_(reckon::standing(book.entries(), day)),
+      : book_(book),
+        standing_(reckon::standing(book.entries(), day)),
         histories_(standing_, day, reckon::Ambiguous::early),
         day_(say(day)) {}
 
@@ -192,16 +194,28 @@ class Asked {
       line("side " + name + '|' + std::to_string(number++), text(side));
     }
   }
+  std::vector<reckon::Item> in_both_orders(const reckon::Standing& standing,
+                                           const Histories& early) const {
+    auto items = lives(early, standing);
+    if (!early.has_ambiguous_order()) return items;
+    const Histories late(standing, early.as_of(), reckon::Ambiguous::late);
+    return harsher(std::move(items), lives(late, standing));
+  }
   std::vector<reckon::Item> items() const {
-    auto early = lives(histories_, standing_);
-    if (!histories_.has_ambiguous_order()) return early;
-    const Histories late(standing_, histories_.as_of(), reckon::Ambiguous::late);
-    return harsher(std::move(early), lives(late, standing_));
+    std::vector<std::vector<reckon::Item>> by_way{in_both_orders(standing_, histories_)};
+    const reckon::WaysToDecide ways = reckon::ways_to_decide(standing_.made_apart);
+    for (const reckon::Decided& way : ways.others) {
+      const reckon::Standing other = reckon::standing(book_.entries(), histories_.as_of(), way);
+      by_way.push_back(
+          in_both_orders(other, Histories(other, histories_.as_of(), reckon::Ambiguous::early)));
+    }
+    return with_least_left(std::move(by_way), ways.are_all);
   }
   static std::string say_entry(const EntryId& id) {
     return sentence::short_writer(id.writer) + '-' + std::to_string(id.number);
   }
 
+  const Book& book_;
   reckon::Standing standing_;
   Histories histories_;
   std::string day_;
