@@ -4,11 +4,12 @@ on whatever aircraft it is. Never a sum over a span: a total as of a day is the 
 import dataclasses
 import datetime
 
-from amounts import NOBODY_KNOWS, ZERO
+from amounts import AT_LEAST, EXACT, HOUR, NOBODY_KNOWS, UNKNOWN, ZERO
 from counting import CountingRules
 from order import EARLY, WORKS, DayOrder
+from spread import Log, Shares, begins_after, rides
 from state import State
-from used import USES, Sources, count, hours_at, on_meter, speaks_of, takes
+from used import USES, Sources, count, hours_at, on_meter, service_hours, speaks_of, takes
 
 # Each of them takes one rule away when its name is given to `without`, to show what it is worth.
 SWITCHES = ("same-day swap", "late flight", "nested move", "loan", "corrected fit",
@@ -26,6 +27,13 @@ def as_entered(facts):
         last = max(last, fact.said.day)
         found.append(fact)
     return found
+
+
+def is_rounded(clock, figure, now):
+    """Whether tenths of an hour are only the rounding of what is on record to the second."""
+    tenth = HOUR * 100
+    return (clock == "h" and now[1] == EXACT and figure[0] % tenth == 0 and now[0] % tenth
+            and abs(figure[0] - now[0]) <= tenth // 2)
 
 
 def clocks_of(facts):
@@ -74,6 +82,7 @@ class Walk:
         self.order = DayOrder(book, self.facts, self.sources, policy)
         self.after_days = self.days_after_which()
         self.last_reading = {}
+        self.log = Log()
         # What each kind of work does; every other kind that is walked is use.
         self.happenings = {"fitted": self.fit, "removed": self.remove, "overhauled": self.overhaul}
         self.step()
@@ -136,9 +145,12 @@ class Walk:
     # What a thing has when it comes on record.
 
     def bring_forward(self, said):
+        if said.about[0] == "aircraft":
+            self.log.begins.setdefault(said.about, said.day)
         if said.about not in self.state.has["new"]:
             self.begin(said.about, said.says["had"], said.says["unknown"])
-        # Else the first on record stands; a later one is a statement.
+        else:
+            self.restate(said.about, said.says["had"], said.says["unknown"])
 
     def begin(self, thing, had, unknown=()):
         """A clock that nobody stated is not known, unless the thing had run no hours at all."""
@@ -170,9 +182,29 @@ class Walk:
                 self.state.based.add((since, thing, clock))
                 self.state.has[since][thing][clock] = figure
 
+    def restate(self, thing, had, unknown):
+        """Brought forward again: it never makes a thing younger (docs/decisions 0021)."""
+        for clock, figure, since in had:
+            now = self.state.figure(since, thing, clock)
+            is_more = figure[0] > now[0] if now[1] == EXACT else figure[0] >= now[0]
+            if now[1] != UNKNOWN and (not is_more or is_rounded(clock, figure, now)):
+                continue
+            self.state.has[since].setdefault(thing, {})[clock] = figure
+            self.state.based.add((since, thing, clock))
+            self.state.silent.pop((since, thing, clock), None)
+        for clock, since in unknown:
+            value, sure = self.state.figure(since, thing, clock)
+            self.state.has[since].setdefault(thing, {})[clock] = value, max(sure, AT_LEAST)
+
     # Work.
 
+    def note_move(self, said):
+        """What is where, and what the airframe has, before a move."""
+        craft = self.state.way(said.says.get("host", said.about))[0][-1]
+        self.log.add(said, self.state.hosts, (craft, self.state.figure("new", craft, "h")))
+
     def fit(self, said):
+        self.note_move(said)
         thing, state = said.about, self.state
         if thing not in state.has["new"]:
             self.begin(thing, said.says["with"])
@@ -186,6 +218,7 @@ class Walk:
         self.note_models(thing)
 
     def remove(self, said):
+        self.note_move(said)
         self.state.hosts.pop(said.about, None)
         self.state.moved()
 
@@ -202,8 +235,11 @@ class Walk:
                 self.state.first_root.setdefault(thing, way[-1])
                 engines = [host[1] for host in way[1:] if host[0] == "engine"]
                 self.state.models_been[thing].update([model, *engines])
+            for host in way[1:]:
+                self.state.last_of_kind[thing, host[0]] = host
 
     def overhaul(self, said):
+        self.note_move(said)
         self.state.overhauled[said.about] = said.day
         self.state.from_nothing("overhaul", said.about, self.clocks)
 
@@ -214,7 +250,14 @@ class Walk:
         by_way = {}
         self.state.spoken.update((said.about, clock) for clock in self.clocks
                                  if speaks_of(said, clock))
+        moves = self.log.within(said)
+        self.log.note_use(said)
+        shares = Shares(said, service_hours(said, source), moves, lambda ride: self.amounts(
+            said, source, list(ride.way), ride.place, by_way))
         for thing in self.things:
+            if moves and thing[0] != "aircraft":
+                self.use_through(moves, thing, shares)
+                continue
             way, place = self.state.way(thing)
             if "nested move" in self.without and len(way) > 2:
                 way = way[:-1] + [self.state.root_when_fitted.get(thing)]
@@ -226,6 +269,17 @@ class Walk:
             if takes(said, place):
                 self.state.take(thing, amounts)
             self.state.note_silence(thing, amounts, said.about)
+
+    def use_through(self, moves, thing, shares):
+        """A use of several days, through the moves within them."""
+        its = rides(thing, moves, self.state.hosts)
+        for basis in self.state.has:
+            amounts = shares.of(its, begins_after(basis, thing, moves))
+            if amounts is not None:
+                self.state.take(thing, amounts, (basis,))
+        amounts = shares.of(its, -1)
+        if amounts is not None:
+            self.state.note_silence(thing, amounts, shares.said.about)
 
     def amounts(self, said, source, way, place, by_way):
         """What a thing uses of it, clock by clock; things of one place and under the same rules

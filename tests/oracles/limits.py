@@ -33,26 +33,47 @@ class Limits:
                 if fact.said.about in scopes and fact.root.name not in self.replaced]
 
     def items(self, thing):
-        """(limit, sides, state) of each that holds; of limits for one model only those on whose
-        model the thing has been, if it has been on any. Two that differ need a policy, which
-        nobody can state yet."""
-        been = self.walk.state.models_been.get(thing, set())
+        """(limit, sides, state) of each that holds (docs/decisions 0023). Limits for two models of
+        one kind need a policy, which nobody can state yet."""
         found = []
         mine = self.of(thing)
-        models = {fact.said.says["on model"]: fact for fact in mine if "on model" in fact.said.says}
-        met = [model for model in models if model in been]
-        engines = {other[1] for other in self.walk.things if other[0] == "engine"}
-        is_shared = max(len(engines & set(met)), len(set(met) - engines)) > 1
+        models = {fact.said.says["on model"] for fact in mine if "on model" in fact.said.says}
+        met = models & self.walk.state.models_been.get(thing, set())
+        engines = set(self.models_of_kind("engine").values())
+        is_shared = max(len(engines & met), len(met - engines)) > 1
         for fact in mine:
             model = fact.said.says.get("on model")
-            if model is not None and been and model not in met:
+            is_borne = model is None or self.is_borne(model)
+            if model is not None and is_borne and not self.is_held_to(thing, model):
                 continue
             if model is not None and is_shared:
                 found.append((fact, None, NOT_KNOWN))
                 continue
             sides = [self.side(thing, term, fact) for term in fact.said.says["terms"]]
+            if not is_borne:
+                sides = [side | {"left": None, "state": NOT_KNOWN, "due": None} for side in sides]
             found.append((fact, sides, self.state(fact, sides)))
         return found
+
+    def models_of_kind(self, kind):
+        """The model of each engine, or of each aircraft of which it is on record."""
+        if kind == "aircraft":
+            return self.walk.models
+        return {thing: thing[1] for thing in self.walk.things if thing[0] == kind}
+
+    def is_borne(self, model):
+        """Whether anything on record is of the model."""
+        return any(model in self.models_of_kind(kind).values() for kind in ("engine", "aircraft"))
+
+    def is_held_to(self, thing, model):
+        """Whether the engine or the aircraft in which it is, or was last, is of the model; or it
+        was in none, or that one's model is not on record."""
+        for kind in ("engine", "aircraft"):
+            models = self.models_of_kind(kind)
+            last = self.walk.state.last_of_kind.get((thing, kind))
+            if model in models.values() and models.get(last, model) == model:
+                return True
+        return False
 
     @staticmethod
     def state(fact, sides):

@@ -191,7 +191,7 @@ def holds(piece, row):
     fact, side, state = row
     word, _, rest = piece.partition(" ")
     if word == "state":
-        return STATES[state] == rest
+        return STATES[side["state"] if side else state] == rest
     if word == "due":
         rest = rest.removeprefix("airframe ")
         if re.match(r"\d{4}-", rest):

@@ -16,6 +16,7 @@ class State:
         self.root_when_fitted = {}
         self.first_root = {}
         self.models_been = {thing: set() for thing in things}
+        self.last_of_kind = {}  # the aircraft and the engine in which a thing is or was last
         self.been_outside_engines = set()
         self.on_record = set()
         self.stated = set()
@@ -53,10 +54,10 @@ class State:
             self.silent.pop((basis, thing, clock), None)
             self.based.discard((basis, thing, clock))
 
-    def take(self, thing, amounts):
-        """Adds what a thing used to all that is counted for it."""
-        for has in self.has.values():
-            mine = has.get(thing)
+    def take(self, thing, amounts, bases=None):
+        """Adds what a thing used to all that is counted for it, or from these bases alone."""
+        for basis in bases or self.has:
+            mine = self.has[basis].get(thing)
             if mine is None:
                 continue
             for clock, (value, sure), _ in amounts:

@@ -121,7 +121,9 @@ def count(said, counter, place, ways):
         return MISSING
     if said.kind == "flew" and not any(ways) and counter.endswith("cycles"):
         return MISSING  # a flight has made some; nothing says how many
-    return max((by_rules(said, place, rules) for rules in ways), default=ZERO)
+    counted = [by_rules(said, place, rules) for rules in ways]
+    # By another rule it may be still more, where that one reads what nobody stated.
+    return max(value for value, _ in counted), max(sure for _, sure in counted)
 
 
 def speaks_of(said, clock):
