@@ -277,9 +277,7 @@ class Walk:
             amounts = shares.of(its, begins_after(basis, thing, moves))
             if amounts is not None:
                 self.state.take(thing, amounts, (basis,))
-        amounts = shares.of(its, -1)
-        if amounts is not None:
-            self.state.note_silence(thing, amounts, shares.said.about)
+                self.state.note_silence(thing, amounts, shares.said.about, (basis,))
 
     def amounts(self, said, source, way, place, by_way):
         """What a thing uses of it, clock by clock; things of one place and under the same rules

@@ -64,12 +64,12 @@ class State:
                 had = mine[clock]
                 mine[clock] = (had[0] + value, max(had[1], sure))
 
-    def note_silence(self, thing, amounts, craft):
+    def note_silence(self, thing, amounts, craft, bases=None):
         """An entry about an aircraft that says nothing of a clock, where neither a rule nor a
         figure on paper stands in for it."""
         for clock, _, has_rule in amounts:
             if has_rule or (craft, clock) in self.spoken:
                 continue
-            for basis in self.has:
+            for basis in bases or self.has:
                 if (basis, thing, clock) not in self.based:
                     self.silent.setdefault((basis, thing, clock), set()).add(craft)
