@@ -71,6 +71,16 @@ std::int64_t count_in(const FleetAircraft& one, reckon::State state) {
                        [&](const Item& item) { return item.state == state; });
 }
 
+// Also those of which one side is not known while another is due or over.
+std::int64_t count_not_known(const FleetAircraft& one) {
+  return std::count_if(one.items.begin(), one.items.end(), [](const Item& item) {
+    return item.state == reckon::State::not_known ||
+           std::any_of(item.sides.begin(), item.sides.end(), [](const reckon::Side& side) {
+             return side.state == reckon::State::not_known;
+           });
+  });
+}
+
 Cell number_cell(std::int64_t number) {
   const std::string digits = std::to_string(number);
   return {digits, digits, "", document::State::none};
@@ -87,8 +97,8 @@ Table aircraft_table(const reckon::Histories& histories, const Fleet& fleet) {
     table.rows.push_back({words_cell(words::short_name(one.aircraft)),
                           words_cell(words::figure_used(hours, reckon::service_clock)),
                           number_cell(count_in(one, reckon::State::over)),
-                          number_cell(count_in(one, reckon::State::not_known)),
-                          state_cell(worst_of(one)), words_cell(next_of(one))});
+                          number_cell(count_not_known(one)), state_cell(worst_of(one)),
+                          words_cell(next_of(one))});
   }
   table.if_empty = "No aircraft is on record.";
   return table;
@@ -173,7 +183,7 @@ Json fleet_json(const reckon::Histories& histories, const Fleet& fleet, const Sh
         .set("airframe", figure_json(hours, Toward::up))
         .set("state", state_word(worst_of(one)))
         .set("over", count_in(one, reckon::State::over))
-        .set("not_known", count_in(one, reckon::State::not_known))
+        .set("not_known", count_not_known(one))
         .set("first", next_of(one));
     aircraft.add(std::move(object));
   }
