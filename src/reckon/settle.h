@@ -10,8 +10,8 @@ namespace reckon {
 // Sets governs, state, expected and lack from the sides, which must not be empty.
 void settle(Item& item);
 
-// Whether its sides say its state; an item without any, with an open limit or with a mixed one is as
-// it is.
+// Whether its sides say its state; an item without any, with an open limit or with a mixed one is
+// as it is.
 bool is_settled_by_sides(const Item& item);
 
 // Whether a has a smaller part of its limit left than b (128 bits, never divided).
