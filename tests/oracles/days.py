@@ -169,6 +169,8 @@ class Walk:
             for day in set(self.state.has) - {"new", "overhaul", "fitting"}:
                 self.state.has[day].setdefault(thing, dict.fromkeys(self.clocks, ZERO))
         self.state_outright(thing, had)
+        if start != ZERO or ("h", "new") in unknown:
+            self.state.came_used.add(thing)
         for clock, since in unknown:
             self.state.stated.add((since, thing, clock))
             if "unknown child" not in self.without:
@@ -190,6 +192,9 @@ class Walk:
             if now[1] != UNKNOWN and (not is_more or is_rounded(clock, figure, now)):
                 continue
             self.state.has[since].setdefault(thing, {})[clock] = figure
+            if (clock, since) == ("h", "new"):
+                self.state.came_used.add(thing)
+                self.state.ran_on[thing].clear()
             self.state.based.add((since, thing, clock))
             self.state.silent.pop((since, thing, clock), None)
         for clock, since in unknown:
@@ -268,6 +273,7 @@ class Walk:
             amounts = self.amounts(said, source, way, place, by_way)
             if takes(said, place):
                 self.state.take(thing, amounts)
+                self.note_run(thing, way, amounts)
             self.state.note_silence(thing, amounts, said.about)
 
     def use_through(self, moves, thing, shares):
@@ -277,7 +283,16 @@ class Walk:
             amounts = shares.of(its, begins_after(basis, thing, moves))
             if amounts is not None:
                 self.state.take(thing, amounts, (basis,))
+                for ride in its if basis == "new" else ():
+                    self.note_run(thing, ride.way, amounts)
                 self.state.note_silence(thing, amounts, shares.said.about, (basis,))
+
+    def note_run(self, thing, way, amounts):
+        """On the models of which engine and aircraft it ran hours."""
+        if any(clock == "h" and figure != ZERO for clock, figure, _ in amounts):
+            models = [host[1] if host[0] == "engine" else self.models.get(host) for host in way
+                      if host and host[0] != "part"]
+            self.state.ran_on[thing].add(frozenset(models))
 
     def amounts(self, said, source, way, place, by_way):
         """What a thing uses of it, clock by clock; things of one place and under the same rules

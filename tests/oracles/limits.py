@@ -33,27 +33,59 @@ class Limits:
                 if fact.said.about in scopes and fact.root.name not in self.replaced]
 
     def items(self, thing):
-        """(limit, sides, state) of each that holds (docs/decisions 0023). Limits for two models of
-        one kind need a policy, which nobody can state yet."""
+        """(limit, sides, state) of each that holds (docs/decisions 0023 and 0030). Nobody states
+        in these histories how a life is shared among models."""
         found = []
         mine = self.of(thing)
-        models = {fact.said.says["on model"] for fact in mine if "on model" in fact.said.says}
-        met = models & self.walk.state.models_been.get(thing, set())
-        engines = set(self.models_of_kind("engine").values())
-        is_shared = max(len(engines & met), len(met - engines)) > 1
+        shared = self.shared(thing, mine)
         for fact in mine:
             model = fact.said.says.get("on model")
             is_borne = model is None or self.is_borne(model)
-            if model is not None and is_borne and not self.is_held_to(thing, model):
-                continue
-            if model is not None and is_shared:
+            if fact in shared:
                 found.append((fact, None, NOT_KNOWN))
+                continue
+            if model is not None and is_borne and not self.is_held_to(thing, model):
                 continue
             sides = [self.side(thing, term, fact) for term in fact.said.says["terms"]]
             if not is_borne:
                 sides = [side | {"left": None, "state": NOT_KNOWN, "due": None} for side in sides]
             found.append((fact, sides, self.state(fact, sides)))
         return found
+
+    def shared(self, thing, mine):
+        """The limits among which its life would have to be shared: it came under several models'
+        here, or may have before this record, and they would leave it otherwise than that of now."""
+        apart = [fact for fact in mine if self.is_borne(fact.said.says.get("on model"))]
+        of_models = [fact for fact in apart if "on model" in fact.said.says]
+        may_be_any = thing in self.walk.state.came_used
+        met = self.walk.state.models_been.get(thing, set())
+        under = [fact for fact in of_models if may_be_any or fact.said.says["on model"] in met
+                 or self.is_held_to(thing, fact.said.says["on model"])]
+        same = [fact for fact in apart if fact in under
+                or (of_models and "on model" not in fact.said.says and self.is_of_new_hours(fact))]
+        now = [hours_of(fact) for fact in same if "on model" not in fact.said.says
+               or self.is_held_to(thing, fact.said.says["on model"])]
+        elsewhere = [fact for fact in under if not self.is_held_to(thing, fact.said.says["on model"])]
+        if not under or not (elsewhere or may_be_any or self.walk.state.ran_on[thing]):
+            return []
+        if any(not now or hours_of(fact) < min(now) for fact in elsewhere):
+            return same
+        wholes = [self.whole_on(models, same) for models in self.walk.state.ran_on[thing]]
+        if may_be_any:
+            wholes.append(min(hours_of(fact) for fact in same))
+        return same if any(whole != min(now) for whole in wholes) else []
+
+    @staticmethod
+    def is_of_new_hours(fact):
+        return [(term["clock"], term["since"]) for term in fact.said.says["terms"]
+                if "period" not in term] == [("h", "new")]
+
+    @staticmethod
+    def whole_on(models, limits):
+        """The smallest limit that held where it ran; where none did, the smallest of all."""
+        there = [hours_of(fact) for fact in limits
+                 if fact.said.says.get("on model") in (None, *models)]
+        return min(there or [hours_of(fact) for fact in limits])
 
     def models_of_kind(self, kind):
         """The model of each engine, or of each aircraft of which it is on record."""
@@ -62,8 +94,8 @@ class Limits:
         return {thing: thing[1] for thing in self.walk.things if thing[0] == kind}
 
     def is_borne(self, model):
-        """Whether anything on record is of the model."""
-        return any(model in self.models_of_kind(kind).values() for kind in ("engine", "aircraft"))
+        """Whether anything on record is of the model; None is no model, and holds on all."""
+        return model is None or any(model in self.models_of_kind(kind).values() for kind in ("engine", "aircraft"))
 
     def is_held_to(self, thing, model):
         """Whether the engine or the aircraft in which it is, or was last, is of the model; or it
@@ -151,6 +183,10 @@ class Limits:
             return quarter_after(says["cured"]), True
         word = {"manufacture": "made", "release": "released"}.get(since, since)
         return says.get(word), False
+
+
+def hours_of(fact):
+    return fact.said.says["terms"][0]["amount"]
 
 
 def state_of(left, near, exceeding):

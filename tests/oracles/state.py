@@ -16,6 +16,9 @@ class State:
         self.root_when_fitted = {}
         self.first_root = {}
         self.models_been = {thing: set() for thing in things}
+        # What had run hours before this record; and on which models, inside one another, it ran here.
+        self.came_used = set()
+        self.ran_on = {thing: set() for thing in things}
         self.last_of_kind = {}  # the aircraft and the engine in which a thing is or was last
         self.been_outside_engines = set()
         self.on_record = set()
