@@ -17,7 +17,7 @@ from amounts import AT_LEAST, UNKNOWN, day_of, seconds, thousandths
 from chains import Book
 from days import Walk
 from history import Pen, entry_text
-from limits import STATES, Limits
+from limits import NOT_KNOWN, STATES, Limits
 from sentences import PLACE, Unreadable, clauses_of, counter_of, thing_text
 
 TODAY = datetime.date(2025, 3, 10)
@@ -173,11 +173,15 @@ class Case:
         if not things or "not listed" in wanted:
             return  # a task, or something that is said of a list
         rows = [(fact, side, state) for fact, sides, state in Limits(walk).items(things[0])
-                for side in sides]
+                for side in sides or [NOT_TOLD_APART]]
         for piece in wanted:
             if not any(holds(piece, row) for row in rows):
                 raise Differs(f"{text}: {piece} is in none of {[row[1:] for row in rows]}")
             self.checked += 1
+
+
+# A life that is open until somebody says how it is shared.
+NOT_TOLD_APART = {"left": None, "state": NOT_KNOWN, "clock": "h", "due": None}
 
 
 def figure_of(text, clock):
