@@ -34,12 +34,13 @@ std::optional<Figure> heed_own(const View& view, const Statement& statement, con
   return !statement.agreed_when_written && is_earlier ? stated : place;
 }
 
-// An airframe total that is stated too low moves everything on that airframe with it.
-std::optional<Figure> heed_airframe(const Statement& statement,
-                                    const std::optional<Figure>& place) {
-  if (!place || statement.agreed_when_written || statement.reckoned.is_unknown()) return place;
-  if (statement.stated.raw() >= statement.reckoned.raw()) return place;
-  return *place - (plain(statement.reckoned) - plain(statement.stated));
+// By how much a total of the airframe or engine beside the thing is stated too low: the thing was
+// as much earlier on its own clock.
+Figure too_low(const Statement& statement) {
+  const bool is_low = !statement.agreed_when_written && !statement.reckoned.is_unknown() &&
+                      statement.stated.raw() < statement.reckoned.raw();
+  if (!is_low) return zero(statement.clock);
+  return plain(statement.reckoned) - plain(statement.stated);
 }
 
 // A due point by the hours of another thing; empty: it cannot be told of which.
@@ -117,14 +118,15 @@ std::vector<TaskEvent> task_events(const View& view, const logbook::Task& task,
 
 std::optional<Figure> place_of_done(const View& view, const logbook::Thing& thing,
                                     const Clock& clock, const TaskEvent& event) {
-  std::optional<Figure> place = place_on_clock(view.histories, thing, clock, event.mark);
+  const std::optional<Figure> flown = place_on_clock(view.histories, thing, clock, event.mark);
+  std::optional<Figure> place = flown;
   for (const Statement& statement : view.histories.statements()) {
     if (statement.entry != event.fact->root || statement.clock != clock) continue;
-    const bool is_airframe = std::holds_alternative<logbook::Aircraft>(statement.thing);
     if (statement.thing == thing) {
       place = heed_own(view, statement, event.mark, place);
-    } else if (is_airframe && clock == service_clock) {
-      place = heed_airframe(statement, place);
+    } else if (flown) {
+      const Figure moved = *flown - too_low(statement);
+      if (moved.raw() < place->raw()) place = moved;
     }
   }
   return place;
