@@ -106,14 +106,26 @@ bool stops(const Figure& left, const Figure& need, bool is_calendar, bool when_e
   return left.raw() == 0 && !is_calendar && !when_exceeding;
 }
 
+// Another meter may run longer than the flight: as much as on the dearest of the last flights.
+quantity::ServiceHours least_on_other_meter(const TripView& trip, const Item& item,
+                                            const Side& side) {
+  const auto dearest =
+      trip.view.histories.dearest_flight(item.thing, side.clock, flights_looked_back);
+  if (!dearest || dearest->is_unknown()) return {};
+  return dearest->hours() * whole(trip.trip.flights);
+}
+
 // What a side leaves to fly, as the pilot logs it.
 std::optional<quantity::Hours> bound(const TripView& trip, const Item& item, const Side& side) {
   if (side.is_calendar || !std::holds_alternative<HoursClock>(side.clock) || !side.left) {
     return std::nullopt;
   }
   const std::int64_t left = std::max<std::int64_t>(left_after_gap(trip, item, side).raw(), 0);
-  const std::int64_t factor =
-      counts_service_hours(side) ? trip.factor.count() : quantity::factor_one.count();
+  const bool is_other_meter = !counts_service_hours(side);
+  if (is_other_meter && left < least_on_other_meter(trip, item, side).count()) {
+    return quantity::Hours{};
+  }
+  const std::int64_t factor = is_other_meter ? quantity::factor_one.count() : trip.factor.count();
   return quantity::Hours::of(quantity::floor_divide(left, factor));
 }
 
@@ -162,14 +174,9 @@ Figure needed(const TripView& trip, const Item& item, const Side& side) {
   if (const auto* counter = std::get_if<logbook::Counter>(&side.clock)) {
     return count_needed(trip, item, *counter);
   }
-  const quantity::Hours flown = trip.trip.hours.value_or(quantity::Hours{});
-  Figure need = on_clock(trip, side, flown);
-  if (counts_service_hours(side) || flown.is_zero()) return need;
-  // Another meter may run longer than the flight.
-  const auto dearest =
-      trip.view.histories.dearest_flight(item.thing, side.clock, flights_looked_back);
-  if (dearest && !dearest->is_unknown() && dearest->raw() > need.raw()) need = dearest->hours();
-  return need;
+  const auto need = on_clock(trip, side, trip.trip.hours.value_or(quantity::Hours{}));
+  if (counts_service_hours(side)) return need;
+  return std::max(need, least_on_other_meter(trip, item, side));
 }
 
 Figure left_after_gap(const TripView& trip, const Item& item, const Side& side) {
