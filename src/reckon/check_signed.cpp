@@ -81,7 +81,6 @@ void check_signer(const logbook::Signed& fact, const Standing& standing, Objecti
   const bool is_with_key = fact.how == logbook::SignedHow::with_key;
   if (holds || (!is_known && !is_with_key)) return;
   if (ended == nullptr) {
-    if (!is_with_key && !fact.certificate) return;
     objections.push_back(with_name(CheckKind::signer_unknown, "by", fact.by.text));
     return;
   }

@@ -56,18 +56,17 @@ bool has_history(const WorkCheck& work, const Thing& thing) {
 constexpr std::int64_t near_hours_raw = std::int64_t{24} * 3600 * 1000;
 
 // A figure far from its own clock and near what another shows was read on the wrong one.
-std::optional<logbook::MeterName> meter_read_instead(const WorkCheck& work, const Stated& stated,
-                                                     const Figure& reckoned) {
-  const auto* aircraft = std::get_if<logbook::Aircraft>(&stated.thing);
-  if (aircraft == nullptr || apart(stated.figure, reckoned).raw() <= near_hours_raw) {
+std::optional<logbook::MeterName> meter_read_instead(const WorkCheck& work,
+                                                     const logbook::Aircraft& aircraft,
+                                                     const Figure& stated, const Figure& reckoned) {
+  if (work.past.uses == nullptr || apart(stated, reckoned).raw() <= near_hours_raw) {
     return std::nullopt;
   }
-  if (work.past.uses == nullptr) return std::nullopt;
   for (const logbook::MeterName& meter : work.past.uses->meters().names()) {
-    const auto reading = work.histories().meter(*aircraft, meter, work.last_place());
+    const auto reading = work.histories().meter(aircraft, meter, work.last_place());
     if (!reading) continue;
     const Figure shown = reading_figure(reading->reading);
-    if (apart(stated.figure, shown).raw() <= near_hours_raw) return meter;
+    if (apart(stated, shown).raw() <= near_hours_raw) return meter;
   }
   return std::nullopt;
 }
@@ -77,7 +76,7 @@ void check_airframe(WorkCheck& work, const logbook::Aircraft& aircraft, quantity
   const Stated stated{aircraft, service_clock, hours_figure(hours)};
   const auto reckoned = unmet(work.at, stated);
   if (!reckoned) return;
-  const auto meter = meter_read_instead(work, stated, *reckoned);
+  const auto meter = meter_read_instead(work, aircraft, stated.figure, *reckoned);
   work.objections.push_back(with_figures(
       doubt(meter ? CheckKind::wrong_clock : CheckKind::stated_total_differs, "airframe"),
       stated.figure, *reckoned));
