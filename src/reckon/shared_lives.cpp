@@ -195,15 +195,15 @@ std::optional<Figure> Sharer::smallest(const Measure& measure, const ModelsOn& o
   return *std::min_element(limits.begin(), limits.end(), is_smaller);
 }
 
-// Only where the mildest of all readings is asked for, use that may have been made on any model
-// counts against the largest limit.
+// Use on a model without a limit may have been made under any. Only where the mildest of all
+// readings is asked for, use that may have been made on any model counts against the largest limit.
 Figure Sharer::whole_for(const Measure& measure, const UseOnModels& use) const {
-  const std::vector<Figure> limits = limits_on(measure, use.on);
-  if (limits.empty()) return *smallest(measure, {});
+  std::vector<Figure> limits = limits_on(measure, use.on);
+  if (limits.empty()) limits = limits_on(measure, {});
   if (is_mildest_ && certain_limits_on(measure, use.on).empty()) {
     return *std::max_element(limits.begin(), limits.end(), is_smaller);
   }
-  return *smallest(measure, use.on);
+  return *std::min_element(limits.begin(), limits.end(), is_smaller);
 }
 
 bool Sharer::differs_from_now(const Item& item, const Side& side) const {
