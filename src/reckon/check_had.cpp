@@ -61,6 +61,9 @@ std::optional<Figure> used_until(const StatedAt& at, const Stated& stated, const
   const auto aircraft = is_coming ? aircraft_at(histories, fitted->host, from) : std::nullopt;
   if (!aircraft) return histories.used_between(stated.thing, stated.clock, from, mark);
   if (stated.clock != service_clock) return std::nullopt;
+  // Before its brought-forward day an aircraft has no flights that could be counted.
+  const std::optional<Day> begins = histories.brought_forward_day(*aircraft);
+  if (begins && from.day < *begins) return std::nullopt;
   return histories.used_between(*aircraft, service_clock, from, mark);
 }
 
