@@ -186,14 +186,21 @@ BOOST_AUTO_TEST_CASE(an_engine_whose_hours_nobody_knows_has_no_line) {
 BOOST_AUTO_TEST_CASE(one_reading_that_carries_the_line_is_named) {
   support::Book book = begun();
   book.say("2026-01-01", limit(720));
-  logbook::EntryId last;
-  for (int i = 0; i < 8; ++i) {
-    const std::string day = "2026-01-" + std::to_string(10 + i);
-    book.say(day, support::flew(kit, "10.0", {support::starts(1)}));
+  const auto read = [&](const std::string& day, std::int64_t degrees) {
     auto reading = cruise();
-    reading.temperature = celsius(i == 7 ? 719 : 680 + i % 2);
-    last = book.say(day, reading);
+    reading.temperature = celsius(degrees);
+    return book.say(day, reading);
+  };
+  // Seven readings close together that show no slope, and one 200 h later.
+  for (int i = 0; i < 7; ++i) {
+    const std::string day = "2026-01-" + std::to_string(10 + i);
+    book.say(day, support::flew(kit, "2.0", {support::starts(1)}));
+    read(day, 680 + i % 2);
   }
+  auto sheet = support::flew(kit, "200.0", {support::starts(90)});
+  sheet.since = support::day("2026-01-17");
+  book.say("2026-02-20", sheet);
+  const auto last = read("2026-02-20", 700);
   const Segment segment = series_of(book).at(0).segments.at(0);
   BOOST_REQUIRE(segment.slope.has_value());
   BOOST_CHECK(segment.deciding == std::vector{last});
