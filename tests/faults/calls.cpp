@@ -202,11 +202,17 @@ int our_rename(const char* from, const char* to) {
   return faults::fails(Call::rename) ? -1 : real_rename(from, to);
 }
 
-int our_renameat2(int from_folder, const char* from, int to_folder, const char* to,
-                  unsigned how) asm("__wrap_renameat2");
-int our_renameat2(int from_folder, const char* from, int to_folder, const char* to, unsigned how) {
-  return faults::fails(Call::renameat2) ? -1
-                                        : real_renameat2(from_folder, from, to_folder, to, how);
+int our_renameat2(int from_folder, ...) asm("__wrap_renameat2");
+int our_renameat2(int from_folder, ...) {
+  if (faults::fails(Call::renameat2)) return -1;
+  va_list rest;
+  va_start(rest, from_folder);
+  const char* const from = va_arg(rest, const char*);
+  const int to_folder = va_arg(rest, int);
+  const char* const to = va_arg(rest, const char*);
+  const unsigned how = va_arg(rest, unsigned);
+  va_end(rest);
+  return real_renameat2(from_folder, from, to_folder, to, how);
 }
 
 int our_unlink(const char* path) asm("__wrap_unlink");

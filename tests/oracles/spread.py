@@ -5,6 +5,7 @@ move. A total of the airframe that is stated there tells how many of the hours c
 else nobody can tell, so that what came off has the whole and so has what went on."""
 
 from amounts import EXACT
+from sentences import Unreadable
 
 
 class Move:
@@ -21,6 +22,8 @@ class Move:
         says = self.said.says
         if "before the first flight" in says and self.said.day == use.says.get("since"):
             return 0
+        if "engine" in says:
+            raise Unreadable("a total of an engine within several days")
         if "airframe" not in says or self.total is None or self.total[0] != craft:
             return None
         value, sure = self.total[1]

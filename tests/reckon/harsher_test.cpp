@@ -82,17 +82,24 @@ BOOST_AUTO_TEST_CASE(each_side_takes_its_own_worse_one) {
   BOOST_TEST(text(both.sides[1].left) == "3.0");
 }
 
-BOOST_AUTO_TEST_CASE(items_of_other_sides_are_not_mixed) {
+// A limit or task that was corrected to other terms, and nobody has decided (decision 0026).
+BOOST_AUTO_TEST_CASE(by_terms_that_differ_both_are_told) {
   Side by_landings = known("1.0");
   by_landings.clock = landings;
   Side by_calendar = over_by("2.0");
   by_calendar.is_calendar = true;
-  // The same state: the first stays. A worse one is taken whole.
-  const auto stays = reckon::harsher({item({known("7.0")})}, {item({by_landings})});
-  BOOST_CHECK(stays.front().sides.front().clock == reckon::service_clock);
-  const Item worse = of(item({known("7.0")}), item({by_calendar}));
-  BOOST_CHECK(worse.sides.front().is_calendar);
-  BOOST_CHECK(of(item({known("7.0")}), item({known("9.0"), not_known()})).state == State::ok);
+  const Item by_hours = item({known("7.0")});
+  const auto counted = reckon::harsher({by_hours}, {item({by_landings})});
+  BOOST_REQUIRE_EQUAL(counted.size(), 2U);
+  BOOST_TEST(counted[0].id != counted[1].id);
+  const auto dated = reckon::harsher({by_hours}, {item({by_calendar})});
+  BOOST_REQUIRE_EQUAL(dated.size(), 2U);
+  BOOST_CHECK(dated.front().sides.front().is_calendar);  // what is over comes first
+  BOOST_CHECK(dated.back().sides.front().clock == reckon::service_clock);
+  const auto longer = reckon::harsher({by_hours}, {item({known("9.0"), not_known()})});
+  BOOST_REQUIRE_EQUAL(longer.size(), 2U);
+  // Again the same terms: each takes the harsher.
+  BOOST_TEST(reckon::harsher(counted, {item({known("5.0")})}).size() == 2U);
 }
 
 BOOST_AUTO_TEST_CASE(an_open_limit_stays_open) {

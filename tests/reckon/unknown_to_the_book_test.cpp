@@ -106,10 +106,12 @@ BOOST_AUTO_TEST_CASE(calendar_limits_count_from_their_own_basis) {
   BOOST_TEST(text(life(after(period(1, PeriodUnit::years), "2025-02-03")).last_legal) ==
              "2026-02-03");
   BOOST_CHECK(life(hours("10.0", Basis::done)).lack == reckon::Lack::last_done);
-  // Off the aircraft a limit since fitting counts nothing, and its calendar has no beginning.
+  // Off the aircraft hours since fitting stand still, and days run on (decision 0028).
+  book.say("2025-03-04", support::flew(kit, "2.0"));
   book.say("2025-03-05", support::removed(part, {kit, "a", ""}));
-  BOOST_CHECK(life(years(Basis::fitting)).lack == reckon::Lack::basis_day);
-  BOOST_TEST(text(life(hours("10.0", Basis::fitting)).left) == "10.0");
+  book.say("2025-03-06", support::flew(kit, "3.0"));
+  BOOST_TEST(text(life(years(Basis::fitting)).last_legal) == "2026-03-01");
+  BOOST_TEST(text(life(hours("10.0", Basis::fitting)).left) == "8.0");
 }
 
 BOOST_AUTO_TEST_CASE(an_exceedance_in_a_place_without_an_engine_is_the_aircrafts) {
