@@ -1,5 +1,6 @@
 // Which of the figures that a thing is said to have had a total is reckoned from.
 #include <algorithm>
+#include <iterator>
 
 #include "reckon/check_hours.h"
 #include "reckon/totals.h"
@@ -25,16 +26,15 @@ bool Totals::is_outdone(const Base& base, const Base& later, const TotalAsked& a
 // What was not known when it came on record is known from the day on which it is brought forward;
 // what is said to be unknown later leaves what it had, at least.
 std::optional<Base> Totals::ruling(const std::vector<Base>& stated, const TotalAsked& asked) const {
-  std::optional<Base> base;
-  for (const Base& later : stated) {
-    if (!base) {
-      base = later;
-    } else if (base->figure.is_unknown()) {
-      if (later.kind == TermKind::brought_forward) base = later;
-    } else if (later.figure.is_unknown()) {
-      base->figure = base->figure.as_sure_as(Sureness::at_least);
-    } else if (is_outdone(*base, later, asked)) {
-      base = later;
+  if (stated.empty()) return std::nullopt;
+  Base base = stated.front();
+  for (auto later = std::next(stated.begin()); later != stated.end(); ++later) {
+    if (base.figure.is_unknown()) {
+      if (later->kind == TermKind::brought_forward) base = *later;
+    } else if (later->figure.is_unknown()) {
+      base.figure = base.figure.as_sure_as(Sureness::at_least);
+    } else if (is_outdone(base, *later, asked)) {
+      base = *later;
     }
   }
   return base;
