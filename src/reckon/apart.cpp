@@ -40,14 +40,6 @@ bool is_same(const Side& a, const Side& b) {
   return a.left == b.left && a.left_is_at_most == b.left_is_at_most && a.state == b.state;
 }
 
-// Counters that use up one life together have one state, that of the side that governs.
-void settle_mix_as_its_sides(Item& item) {
-  const Side& governing = item.sides[static_cast<std::size_t>(item.governs)];
-  item.state = governing.state;
-  item.lack = governing.lack;
-  if (item.state == State::not_known) item.expected.reset();
-}
-
 // What one of the other ways says otherwise is not known, unless it has run out.
 void leave_undecided(Item& item, const std::vector<Item>& others) {
   const bool is_mix = item.mixed != nullptr && !item.sides.empty();
@@ -55,11 +47,14 @@ void leave_undecided(Item& item, const std::vector<Item>& others) {
   const auto other = std::find_if(others.begin(), others.end(),
                                   [&](const Item& one) { return one.id == item.id; });
   const bool is_there = other != others.end() && other->sides.size() == item.sides.size();
+  const bool are_all_same =
+      is_there && std::equal(item.sides.begin(), item.sides.end(), other->sides.begin(), is_same);
   for (std::size_t i = 0; i < item.sides.size(); ++i) {
-    if (is_there && is_same(item.sides[i], other->sides[i])) continue;
+    // The counters of a mix use up one life: what one of them leaves open is open for all.
+    if (is_mix ? are_all_same : is_there && is_same(item.sides[i], other->sides[i])) continue;
     if (!has_run_short(item.sides[i])) set_lack(item.sides[i], Lack::undecided);
   }
-  if (is_mix) return settle_mix_as_its_sides(item);
+  if (is_mix) return settle_together(item);
   settle(item);
 }
 

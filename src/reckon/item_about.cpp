@@ -1,5 +1,7 @@
 #include "reckon/item_about.h"
 
+#include "reckon/subject_text.h"
+
 namespace reckon {
 
 Item item_about(const View& view, const logbook::Thing& thing, const StandingFact& definition) {
@@ -9,6 +11,13 @@ Item item_about(const View& view, const logbook::Thing& thing, const StandingFac
   item.thing = thing;
   item.aircraft = view.histories.aircraft_now(thing);
   if (const auto stay = view.histories.stay_now(thing)) item.place = stay->place;
+  return item;
+}
+
+Item limit_about(const View& view, const logbook::Thing& thing, const StandingFact& definition) {
+  Item item = item_about(view, thing, definition);
+  item.kind = Item::Kind::limit;
+  item.id = "limit:" + subject_text(thing) + ":" + entry_text(definition.root);
   return item;
 }
 

@@ -30,9 +30,7 @@ void add_basis_entry(const View& view, const logbook::Thing& thing, Item& item) 
 }
 
 Item limit_item(const View& view, const logbook::Thing& thing, const LimitInForce& rule) {
-  Item item = item_about(view, thing, *rule.fact);
-  item.kind = Item::Kind::limit;
-  item.id = "limit:" + subject_text(thing) + ":" + entry_text(rule.fact->root);
+  Item item = limit_about(view, thing, *rule.fact);
   item.limit = rule.limit;
   item.source = rule.limit->source.value_or("");
   item.combine = rule.limit->terms.combine;

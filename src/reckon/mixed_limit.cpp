@@ -4,7 +4,7 @@
 
 #include "reckon/item_about.h"
 #include "reckon/limit_side.h"
-#include "reckon/subject_text.h"
+#include "reckon/settle.h"
 #include "reckon/use.h"
 #include "reckon/waiting.h"
 
@@ -49,11 +49,7 @@ void settle_mix(const Subject& subject, Item& item) {
     set_left(subject, side, figure_on(side.clock, {left, Sureness::exact}), sureness);
   }
   item.governs = static_cast<int>(largest_part(item.sides));
-  const Side governing = item.sides[static_cast<std::size_t>(item.governs)];
-  for (Side& side : item.sides) side.state = governing.state;
-  item.state = governing.state;
-  item.lack = governing.lack;
-  item.expected = governing.expected;
+  settle_together(item);
 }
 
 // Counters that are known may be over by themselves; else nothing can be told.
@@ -72,9 +68,7 @@ void settle_unknown_mix(const Subject& subject, Item& item) {
 }
 
 Item mixed_item(const View& view, const logbook::Thing& thing, const MixedLimitInForce& rule) {
-  Item item = item_about(view, thing, *rule.fact);
-  item.kind = Item::Kind::limit;
-  item.id = "limit:" + subject_text(thing) + ":" + entry_text(rule.fact->root);
+  Item item = limit_about(view, thing, *rule.fact);
   item.mixed = rule.limit;
   item.source = rule.limit->source.value_or("");
   item.when_exceeding = rule.limit->when_exceeding;

@@ -136,4 +136,13 @@ void settle(Item& item) {
   settle_known(item);
 }
 
+void settle_together(Item& item) {
+  const Side governing = item.sides[static_cast<std::size_t>(item.governs)];
+  for (Side& side : item.sides) side.state = governing.state;
+  item.state = governing.state;
+  item.lack = governing.lack;
+  item.expected.reset();
+  if (item.state != State::not_known) item.expected = governing.expected;
+}
+
 }  // namespace reckon

@@ -9,6 +9,8 @@ namespace reckon {
 
 // Sets governs, state, expected and lack from the sides, which must not be empty.
 void settle(Item& item);
+// Of counters that use up one life together: all have one state, that of the side that governs.
+void settle_together(Item& item);
 
 // Whether its sides say its state; an item without any, with an open limit or with a mixed one is
 // as it is.

@@ -107,6 +107,33 @@ BOOST_AUTO_TEST_CASE(past_sixteen_ways_what_differs_is_not_known) {
   BOOST_TEST(open == 2);
 }
 
+// Cut to whole units, one counter may be told alike by each way and the other not (derived).
+BOOST_AUTO_TEST_CASE(past_sixteen_ways_a_life_that_counters_use_up_together_is_open_as_a_whole) {
+  const logbook::MixedLimit mix;
+  const auto mixed = [&](const char* few, const char* many) {
+    reckon::Item item;
+    item.id = "limit:mix";
+    item.mixed = &mix;
+    item.governs = 0;
+    for (const char* left : {few, many}) {
+      reckon::Side side;
+      side.left = reckon::Figure(support::service(left));
+      side.expected = support::day("2026-05-01");
+      item.sides.push_back(side);
+    }
+    item.expected = item.sides.front().expected;
+    return item;
+  };
+  const std::vector<reckon::Item> told{mixed("5.0", "21.0")};
+  const auto open = reckon::with_least_left({told, {mixed("5.0", "20.0")}, told}, false);
+  BOOST_REQUIRE_EQUAL(open.size(), 1U);
+  BOOST_CHECK(open[0].state == reckon::State::not_known);
+  BOOST_CHECK(open[0].lack == reckon::Lack::undecided);
+  BOOST_CHECK(!open[0].expected);
+  for (const reckon::Side& side : open[0].sides) BOOST_CHECK(!side.left);
+  BOOST_CHECK(reckon::with_least_left({told, told, told}, false)[0].state == reckon::State::ok);
+}
+
 BOOST_AUTO_TEST_CASE(past_sixteen_ways_what_is_over_at_either_end_is_over) {
   for (const auto& [first, later] : {std::pair{"25.0", "1.0"}, std::pair{"1.0", "25.0"}}) {
     Disputed book;
