@@ -47,6 +47,8 @@ void settle_mix(const Subject& subject, Item& item) {
     side.life_used = life;
     const std::int64_t left = left_at_the_mix(life, side);
     set_left(subject, side, figure_on(side.clock, {left, Sureness::exact}), sureness);
+    // Only a counter that is not all known is to blame.
+    if (side.used.figure.sureness() != Sureness::at_least) side.lack = Lack::nothing;
   }
   item.governs = static_cast<int>(largest_part(item.sides));
   settle_together(item);

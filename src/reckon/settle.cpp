@@ -140,9 +140,13 @@ void settle_together(Item& item) {
   const Side governing = item.sides[static_cast<std::size_t>(item.governs)];
   for (Side& side : item.sides) side.state = governing.state;
   item.state = governing.state;
-  item.lack = governing.lack;
+  item.lack = Lack::nothing;
+  item.expected = governing.expected;
+  if (item.state != State::not_known) return;
   item.expected.reset();
-  if (item.state != State::not_known) item.expected = governing.expected;
+  const auto lacking = std::find_if(item.sides.begin(), item.sides.end(),
+                                    [](const Side& side) { return side.lack != Lack::nothing; });
+  if (lacking != item.sides.end()) item.lack = lacking->lack;
 }
 
 }  // namespace reckon

@@ -110,13 +110,6 @@ Table detail_table(const std::vector<Item>& items) {
   return table;
 }
 
-void add_attention(const std::vector<Item>& items, document::Document& page) {
-  for (const Item& item : items) {
-    if (wants_attention(item.state))
-      page.blocks.emplace_back(Paragraph{words::attention_text(item)});
-  }
-}
-
 bool has_dates_by_hours(const std::vector<Item>& items) {
   return std::any_of(items.begin(), items.end(), [](const Item& item) {
     return std::any_of(item.sides.begin(), item.sides.end(),

@@ -33,10 +33,10 @@ Table empty_table(std::string key) {
   return {std::move(key), {{"amount", "", Align::right}, {"what", "", Align::left}}, {}, ""};
 }
 
-void add_life_used(const reckon::LifeUsed& life, Table& table) {
-  const bool is_exact = life.is_exact_in_ten_thousandths();
+void add_life_used(const Side& side, Table& table) {
+  const bool is_exact = side.life_used->is_exact_in_ten_thousandths();
   table.rows.push_back(
-      {words_cell("= " + words::life_used_text(life)),
+      {words_cell("= " + words::life_used_text(side)),
        words_cell(is_exact ? "of its life used" : "of its life used, rounded up")});
 }
 
@@ -55,7 +55,7 @@ Table parts_table(const Side& side, std::string key) {
     table.rows.push_back({words_cell(words::part_amount_text(part, side.clock)),
                           words_cell(what_text(nullptr, part))});
   }
-  add_life_used(*side.life_used, table);
+  add_life_used(side, table);
   add_left(side, words::fill("left, of {}", {words::limit_text(side)}), table);
   return table;
 }
@@ -68,7 +68,7 @@ Table mix_table(const Item& item, std::string key) {
                             words_cell(what_text(&item, part))});
     }
   }
-  if (item.sides.front().life_used) add_life_used(*item.sides.front().life_used, table);
+  if (item.sides.front().life_used) add_life_used(item.sides.front(), table);
   for (const Side& side : item.sides) {
     const std::string what =
         side.life_used ? "left " + words::mix_text(side) : words::lack_text(item);

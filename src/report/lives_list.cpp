@@ -95,10 +95,7 @@ Answer lives_list(const reckon::Histories&, const std::string& title_of,
   document::Document& page = answer.document;
   page.title = words::fill("Lives of {}", {title_of});
   page.head = {as_of_line(sheet)};
-  for (const Item& item : items) {
-    if (!wants_attention(item.state)) continue;
-    page.blocks.emplace_back(document::Paragraph{words::attention_text(item)});
-  }
+  add_attention(items, page);
   page.blocks.emplace_back(lives_table(title_of, items));
   if (!items.empty()) page.blocks.emplace_back(source_table(items));
   add_foot(page, sheet);

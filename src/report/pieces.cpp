@@ -1,8 +1,10 @@
 #include "report/pieces.h"
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
+#include "words/dues.h"
 #include "words/words.h"
 
 namespace report {
@@ -70,6 +72,15 @@ std::string state_word(reckon::State state) { return std::string(document::word(
 bool wants_attention(reckon::State state) {
   return state == reckon::State::over || state == reckon::State::due ||
          state == reckon::State::not_known;
+}
+
+void add_attention(const std::vector<reckon::Item>& items, document::Document& page) {
+  std::set<std::string> told;
+  for (const reckon::Item& item : items) {
+    if (!wants_attention(item.state)) continue;
+    const std::string sentence = words::attention_text(item);
+    if (told.insert(sentence).second) say(sentence, page);
+  }
 }
 
 bool wants_attention(const std::vector<reckon::Item>& items) {

@@ -26,6 +26,8 @@ std::string state_word(reckon::State state);
 // Over, due or not known.
 bool wants_attention(reckon::State state);
 bool wants_attention(const std::vector<reckon::Item>& items);
+// A sentence for each that does, and none twice: two limits may lack the same.
+void add_attention(const std::vector<reckon::Item>& items, document::Document& page);
 
 document::Cell words_cell(std::string shown);
 document::Cell state_cell(reckon::State state);

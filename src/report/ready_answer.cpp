@@ -1,6 +1,7 @@
 #include "report/ready_answer.h"
 
 #include <algorithm>
+#include <set>
 
 #include "report/pieces.h"
 #include "words/dues.h"
@@ -25,8 +26,10 @@ constexpr std::size_t most_next = 5;
 void add_missing(const Ready& ready, const Asked& asked, document::Document& page) {
   const bool is_headline = ready.answer == reckon::Answer::not_known;
   bool is_first = is_headline;
+  std::set<std::string> told;
   for (const auto& missing : ready.missing) {
     const words::MissingWords lack = words::missing_words(missing, asked.aircraft);
+    if (!told.insert(lack.what).second) continue;  // of another limit
     if (!is_first) say((is_headline ? "Also: " : "Not known: ") + lack.what, page);
     if (!lack.example.empty()) say("Say for example: " + lack.example, page);
     is_first = false;

@@ -21,7 +21,7 @@ std::string over_sentence(const Item& item, const Side& side) {
     return fill("Over: {} was due by {}, {} ago.", {name, due_text(side), over_text(side)});
   }
   if (item.mixed != nullptr && side.life_used) {
-    return fill("Over: {} is over: {} of it is used.", {name, life_used_text(*side.life_used)});
+    return fill("Over: {} is over: {} of it is used.", {name, life_used_text(side)});
   }
   return fill("Over: {} is over by {}.", {name, over_text(side)});
 }
@@ -181,8 +181,7 @@ std::string left_sentence(const Item& item) {
   }
   if (item.mixed != nullptr) {
     return fill("{} has {} left {}: {} of its life is used.",
-                {subject, all_left_text(item, *side), purpose_text(item),
-                 life_used_text(*side->life_used)});
+                {subject, all_left_text(item, *side), purpose_text(item), life_used_text(*side)});
   }
   return fill("{} has {} left {}.", {subject, left_text(*side), purpose_text(item)});
 }

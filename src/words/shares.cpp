@@ -11,9 +11,7 @@ using reckon::Item;
 using reckon::Sharing;
 using reckon::Side;
 
-std::string used_of_life(const Side& side) {
-  return fill("{} used", {life_used_text(*side.life_used)});
-}
+std::string used_of_life(const Side& side) { return fill("{} used", {life_used_text(side)}); }
 
 }  // namespace
 
@@ -24,6 +22,11 @@ std::string life_used_text(const reckon::LifeUsed& life) {
   while (!decimals.empty() && decimals.back() == '0') decimals.pop_back();
   const std::string whole = std::to_string(parts / one);
   return decimals.empty() ? whole : whole + "." + decimals;
+}
+
+std::string life_used_text(const Side& side) {
+  const std::string used = life_used_text(*side.life_used);
+  return side.left_is_at_most ? fill("at least {}", {used}) : used;
 }
 
 // A counter of which nothing was used has no share in the mix.

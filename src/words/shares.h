@@ -10,6 +10,8 @@ namespace words {
 
 // "0.7", "0.6667": four decimals at most, rounded up.
 std::string life_used_text(const reckon::LifeUsed& life);
+// The same of a side: "at least 0.7" where its use is no more than that.
+std::string life_used_text(const reckon::Side& side);
 // "by fractions, 0.7 used", "shorter limit stays", "at the same mix, 0.8 used", of the life; empty
 // for limits that share nothing.
 std::string sharing_text(const reckon::Item& item, const reckon::Side& side);

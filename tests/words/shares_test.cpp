@@ -67,6 +67,8 @@ BOOST_AUTO_TEST_CASE(lives_say_how_they_are_shared) {
   item.sharing = Sharing::by_fractions;
   side.life_used = LifeUsed({{8, 10}});
   BOOST_TEST(words::sharing_text(item, side) == "by fractions, 0.8 used");
+  side.left_is_at_most = true;
+  BOOST_TEST(words::sharing_text(item, side) == "by fractions, at least 0.8 used");
 }
 
 BOOST_AUTO_TEST_CASE(a_mixed_life_tells_all_its_counters_together) {
