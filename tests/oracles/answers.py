@@ -60,12 +60,20 @@ class Answers:
 
     def lines(self):
         """What each decision would answer, by what is asked; where nothing is left to decide, or
-        all agree, one answer."""
+        all agree, one answer. A life that is open after one decision is open until it is made."""
         found = {}
-        for key in sorted(set().union(*self.each)):
+        keys = set().union(*self.each)
+        lives = {name for key in keys if key.startswith("shared ") for name in key[7:].split(", ")}
+        for key in sorted(key for key in keys if limit_of(key) not in lives):
             values = [lines.get(key) for lines in self.each]
             found[key] = tuple(dict.fromkeys(values))
         return found
+
+
+def limit_of(key):
+    """The limit and the thing that an answer is about; none where it is about something else."""
+    kind, _, about = key.partition(" ")
+    return {"item": about, "side": about.rpartition("|")[0]}.get(kind)
 
 
 def choices(apart):

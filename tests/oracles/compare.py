@@ -142,17 +142,24 @@ def what(key):
     return re.sub(r"[0-9A-Z]{5}-\d+", "", key)
 
 
+def asked_about(theirs):
+    """What the program asks about: a history that is cut down to one with other questions is no
+    longer the same, since a sentence without which another makes no sense is gone."""
+    return {key for _, key in theirs if key.startswith("question ")}
+
+
 def show_difference(program, history, found):
     """The smallest history in which the engines still differ, with both answers."""
     about = {what(key) for _, key, *_ in found}
+    asked = asked_about(ask_program(program, [history])[0])
     tally = Tally()
 
     def still(candidate):
         try:
             own = own_answers(candidate)
-            others = tally.settled(differences(own, ask_program(program, [candidate])[0]),
-                                   candidate, own)
-            return any(what(key) in about for _, key, *_ in others)
+            theirs = ask_program(program, [candidate])[0]
+            others = tally.settled(differences(own, theirs), candidate, own)
+            return asked_about(theirs) <= asked and any(what(key) in about for _, key, *_ in others)
         except (SystemExit, AssertionError, KeyError, ValueError):
             return False
 
