@@ -74,9 +74,8 @@ CountStated stated_in(const Use& use, const logbook::Counter& counter, const Spo
 Amount exactly(quantity::Cycles cycles) { return {cycles.count(), Sureness::exact}; }
 constexpr Amount at_least_none{0, Sureness::at_least};
 
-// Whether the engine of a place was run by itself, so that its counts say nothing about others.
+// Whether the engine of another place was run or tried by itself: it says nothing about this one.
 bool is_run_elsewhere(const Use& use, const Spot& spot) {
-  if (use.ran == nullptr && use.tried == nullptr) return false;
   const logbook::PlaceName& place = use.ran ? use.ran->place : use.tried->place;
   return spot.is_engine_place && place != spot.place;
 }
