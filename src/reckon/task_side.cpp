@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "reckon/first_due.h"
 #include "reckon/period.h"
 #include "reckon/use.h"
 
@@ -26,42 +27,13 @@ std::optional<logbook::Period> period_in(const logbook::Task& task) {
   return std::nullopt;
 }
 
-// The due point that the task's first terms set, before it was ever done. As a point on the thing's
-// own clock it is as sure as what the clock shows now.
-std::optional<Figure> first_point(const TaskCourse& course, const logbook::Task& task,
-                                  const Clock& clock) {
-  if (!task.first) return std::nullopt;
-  for (const logbook::Term& term : task.first->terms) {
-    if (clock_of(term.amount) != clock) continue;
-    const Figure amount = figure_of(term.amount);
-    const Subject& subject = course.subject;
-    if (!term.after && term.since.value_or(Basis::new_) == Basis::new_) {
-      const Total now = subject.view.histories.total(subject.thing, clock, subject.view.now());
-      return amount.as_sure_as(now.figure.sureness());
-    }
-    if (!term.after) continue;
-    const Mark start{*term.after, end_of_day};
-    const auto place = place_on_clock(subject.view.histories, subject.thing, clock, start);
-    if (place) return *place + amount;
-  }
-  return std::nullopt;
-}
-
-std::optional<Day> first_day(const logbook::Task& task) {
-  if (!task.first) return std::nullopt;
-  for (const logbook::Term& term : task.first->terms) {
-    const auto* period = std::get_if<logbook::Period>(&term.amount);
-    if (period != nullptr && term.after) return last_legal_day(*term.after, *period);
-  }
-  return std::nullopt;
-}
-
 // The way of one due point by hours or a count through the task's history.
 struct Walk {
   std::optional<Figure> base;     // the interval counts from here
   std::optional<Figure> done_at;  // where it was last done
   std::optional<Figure> point;    // stated; it holds until the task is done
   Lack lack = Lack::last_done;    // why there is neither base nor point
+  bool was_done = false;
 };
 
 void walk_done(const TaskCourse& course, const Clock& clock, const TaskEvent& event, Walk& walk) {
@@ -70,15 +42,20 @@ void walk_done(const TaskCourse& course, const Clock& clock, const TaskEvent& ev
   if (!interval) interval = interval_in(*course.rule.task, clock);
   std::optional<Figure> due = walk.point;
   if (!due && walk.base && interval) due = *walk.base + *interval;
-  if (!due && !walk.done_at) due = first_point(course, task, clock);
   const Subject& subject = course.subject;
+  if (!due && !walk.was_done) {
+    due = first_due(subject, task, clock, event.mark);
+  }
   const auto place = place_of_done(subject.view, subject.thing, clock, event);
-  walk = {place, place, std::nullopt, Lack::total_at_done};
+  walk = {place, place, std::nullopt, Lack::total_at_done, true};
   if (!place || !due) return;
   const bool is_past_due = due->is_unknown() || place->raw() > due->raw();
   const bool is_from_due = task.next_from == logbook::NextFrom::due;
   if (!is_from_due && !(task.excess_counts && is_past_due)) return;
-  walk.base = due->is_unknown() ? std::nullopt : due;
+  walk.base = due;
+  if (!due->is_unknown()) return;
+  walk.base.reset();
+  walk.lack = Lack::due_point;
 }
 
 void walk_stated(const TaskCourse& course, const Clock& clock, const TaskEvent& event, Walk& walk) {
@@ -144,6 +121,7 @@ struct CalendarWalk {
   std::optional<Day> base;
   std::optional<Day> point;
   Lack lack = Lack::last_done;
+  bool was_done = false;
 };
 
 void walk_done(const TaskCourse& course, const TaskEvent& event, CalendarWalk& walk) {
@@ -152,9 +130,13 @@ void walk_done(const TaskCourse& course, const TaskEvent& event, CalendarWalk& w
   if (!period) period = period_in(*course.rule.task);
   std::optional<Day> due = walk.point;
   if (!due && walk.base && period) due = last_legal_day(*walk.base, *period);
-  if (!due && !walk.base) due = first_day(task);
-  walk = {event.day(), std::nullopt, Lack::last_done};
-  if (task.next_from == logbook::NextFrom::due && due) walk.base = due;
+  FirstDay first;
+  if (!due && !walk.was_done) {
+    first = first_due_day(course.subject, task, event.day());
+  }
+  if (first.is_set) due = first.day;
+  walk = {event.day(), std::nullopt, Lack::due_point, true};
+  if (task.next_from == logbook::NextFrom::due && (due || first.is_set)) walk.base = due;
 }
 
 CalendarWalk walked_days(const TaskCourse& course) {
