@@ -43,20 +43,28 @@ Figure too_low(const Statement& statement) {
   return plain(statement.reckoned) - plain(statement.stated);
 }
 
-// A due point by the hours of another thing; empty: it cannot be told of which.
+// The thing by whose hours a due point is stated, and a mark at which the other thing is on it.
+// Empty: it cannot be told which it is.
+struct Reference {
+  std::optional<logbook::Thing> thing;
+  Mark mark;
+};
+
+// A due point by the hours of another thing.
 struct Point {
-  std::optional<logbook::Thing> reference;
+  Reference reference;
   Figure hours;
 };
 
 // A reference thing's place on its clock and the thing's own place there: their difference stays
 // while the thing is on the reference.
 std::optional<Figure> moved_to_own_clock(const View& view, const logbook::Thing& thing,
-                                         const Point& point, Mark mark) {
-  for (const logbook::Thing& either : {thing, *point.reference}) {
+                                         const Point& point) {
+  Mark mark = point.reference.mark;
+  for (const logbook::Thing& either : {thing, *point.reference.thing}) {
     if (const auto first = first_on_record(view.histories, either)) mark = std::max(mark, *first);
   }
-  const Total there = view.histories.total(*point.reference, service_clock, mark);
+  const Total there = view.histories.total(*point.reference.thing, service_clock, mark);
   const auto own = place_on_clock(view.histories, thing, service_clock, mark);
   if (there.figure.is_unknown() || !own) return std::nullopt;
   return *own + (point.hours - there.figure);
@@ -69,32 +77,50 @@ std::optional<Figure> own_point(const View& view, const logbook::Thing& thing, c
 }
 
 // The engine that a sentence means: the thing, the engine it is in, or the only one aboard.
-std::optional<logbook::Thing> engine_meant(const View& view, const logbook::Thing& thing) {
-  if (const auto engine = engine_at(view.histories, thing, view.now())) return *engine;
+std::optional<logbook::Engine> engine_meant(const View& view, const logbook::Thing& thing,
+                                            const Mark& mark) {
+  if (const auto engine = engine_at(view.histories, thing, mark)) return engine;
   const auto* aircraft = std::get_if<logbook::Aircraft>(&thing);
   if (aircraft == nullptr) return std::nullopt;
-  std::optional<logbook::Thing> only;
-  for (const logbook::Thing& fitted : aboard(view.histories, *aircraft)) {
-    if (!std::holds_alternative<logbook::Engine>(fitted)) continue;
+  std::optional<logbook::Engine> only;
+  for (const logbook::Thing& other : view.histories.things()) {
+    const auto* engine = std::get_if<logbook::Engine>(&other);
+    if (engine == nullptr || aircraft_at(view.histories, other, mark) != *aircraft) continue;
     if (only) return std::nullopt;
-    only = fitted;
+    only = *engine;
   }
   return only;
 }
 
-std::optional<logbook::Thing> aircraft_meant(const View& view, const logbook::Thing& thing,
-                                             const Mark& mark) {
-  if (const auto then = aircraft_at(view.histories, thing, mark)) return *then;
-  if (const auto now = view.histories.aircraft_now(thing)) return *now;
-  return std::nullopt;
+// What was around the thing when the day of the sentence ended, else when it began; before the
+// thing came anywhere, what it came to first, or is on now.
+template <class Around>
+Reference reference_at(const View& view, const logbook::Thing& thing, const Mark& mark,
+                       const Around& around) {
+  const Mark first = first_on_record(view.histories, thing).value_or(mark);
+  for (const Mark& at : {Mark{mark.day, end_of_day}, mark, first, view.now()}) {
+    if (at < mark) continue;
+    if (const auto found = around(at)) return {logbook::Thing(*found), at};
+  }
+  return {std::nullopt, mark};
 }
 
-StatedPoint point_of(const View& view, const logbook::Thing& thing, const TaskEvent& event,
-                     const Point& point) {
+Reference aircraft_reference(const View& view, const logbook::Thing& thing, const Mark& mark) {
+  return reference_at(view, thing, mark,
+                      [&](const Mark& at) { return aircraft_at(view.histories, thing, at); });
+}
+
+Reference engine_reference(const View& view, const logbook::Thing& thing, const Mark& mark) {
+  return reference_at(view, thing, mark,
+                      [&](const Mark& at) { return engine_meant(view, thing, at); });
+}
+
+StatedPoint point_of(const View& view, const logbook::Thing& thing, const Point& point) {
   StatedPoint stated{true, std::nullopt};
-  if (!point.reference) return stated;
-  stated.place = *point.reference == thing ? own_point(view, thing, service_clock, point.hours)
-                                           : moved_to_own_clock(view, thing, point, event.mark);
+  if (!point.reference.thing) return stated;
+  stated.place = *point.reference.thing == thing
+                     ? own_point(view, thing, service_clock, point.hours)
+                     : moved_to_own_clock(view, thing, point);
   return stated;
 }
 
@@ -143,12 +169,13 @@ StatedPoint stated_point(const View& view, const logbook::Thing& thing, const Cl
     if (clock != service_clock) continue;
     if (const auto* airframe = std::get_if<logbook::AtAirframe>(&point)) {
       return point_of(
-          view, thing, event,
-          {aircraft_meant(view, thing, event.mark), quantity::service_hours(airframe->hours)});
+          view, thing,
+          {aircraft_reference(view, thing, event.mark), quantity::service_hours(airframe->hours)});
     }
     if (const auto* engine = std::get_if<logbook::AtEngine>(&point)) {
-      return point_of(view, thing, event,
-                      {engine_meant(view, thing), quantity::service_hours(engine->hours)});
+      return point_of(
+          view, thing,
+          {engine_reference(view, thing, event.mark), quantity::service_hours(engine->hours)});
     }
   }
   return {};
